@@ -1,0 +1,51 @@
+package dev.dogleg.itinerary;
+
+import dev.dogleg.time.TimeWindow;
+import dev.dogleg.time.WorkDay;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * One groomer's working day with one van.
+ *
+ * @param groomerId who
+ * @param vanId with which van
+ * @param day date and zone
+ * @param startPlace place left in the morning, a number of the request's travel times
+ * @param endPlace place reached at the end
+ * @param hours earliest leaving of the start place, and the shift's end
+ * @param overtimeSeconds the most by which the end place may be reached after the shift's end,
+ *     0..43,200
+ * @param breakRule the break, or empty
+ */
+public record DayShift(
+    String groomerId,
+    String vanId,
+    WorkDay day,
+    int startPlace,
+    int endPlace,
+    TimeWindow hours,
+    int overtimeSeconds,
+    Optional<BreakRule> breakRule) {
+
+  /** Checks ranges. */
+  public DayShift {
+    Objects.requireNonNull(groomerId, "groomerId");
+    Objects.requireNonNull(vanId, "vanId");
+    Objects.requireNonNull(day, "day");
+    Objects.requireNonNull(hours, "hours");
+    Objects.requireNonNull(breakRule, "breakRule");
+    if (startPlace < 0 || endPlace < 0) {
+      throw new IllegalArgumentException("places are numbers from 0");
+    }
+    if (overtimeSeconds < 0 || overtimeSeconds > 43_200) {
+      throw new IllegalArgumentException(
+          "overtimeSeconds must lie in 0..43200, was " + overtimeSeconds);
+    }
+  }
+
+  /** {@return the last second at which the end place may be reached} */
+  public int latestEndSeconds() {
+    return Math.min(TimeWindow.DAY_END, hours.toSeconds() + overtimeSeconds);
+  }
+}

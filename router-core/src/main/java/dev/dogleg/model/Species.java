@@ -1,0 +1,9 @@
+package dev.dogleg.model;
+
+/** What kind of animal is groomed. */
+public enum Species {
+  /** A dog. */
+  DOG,
+  /** A cat. */
+  CAT
+}
