@@ -1,0 +1,48 @@
+package dev.dogleg.model;
+
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * Whose pets are groomed.
+ *
+ * @param id unique in a book; letters, digits and {@code . _ @ + -}, starting with a letter or
+ *     digit
+ * @param name as the groomer writes it
+ * @param phone E.164 ({@code +15550100}), or empty
+ * @param tell how to tell
+ * @param place the door
+ * @param parking where the van parks, free text
+ * @param entry getting in: gate code, key, bell; free text, shown only to the groomer
+ * @param extraStopSeconds added to each stop here, 0..7,200
+ * @param notes free text
+ */
+public record Client(
+    String id,
+    String name,
+    Optional<String> phone,
+    HowToTell tell,
+    Place place,
+    String parking,
+    String entry,
+    int extraStopSeconds,
+    String notes) {
+
+  /** Checks id and ranges. */
+  public Client {
+    Ids.checked(id);
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(tell, "tell");
+    Objects.requireNonNull(place, "place");
+    Objects.requireNonNull(parking, "parking");
+    Objects.requireNonNull(entry, "entry");
+    Objects.requireNonNull(notes, "notes");
+    if (phone.isPresent() && !phone.get().matches("\\+[1-9][0-9]{3,14}")) {
+      throw new IllegalArgumentException("phone must be E.164");
+    }
+    if (extraStopSeconds < 0 || extraStopSeconds > 7_200) {
+      throw new IllegalArgumentException(
+          "extraStopSeconds must lie in 0..7200, was " + extraStopSeconds);
+    }
+  }
+}
