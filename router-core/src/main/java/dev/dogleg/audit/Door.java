@@ -1,0 +1,46 @@
+package dev.dogleg.audit;
+
+import dev.dogleg.itinerary.Visit;
+import dev.dogleg.time.TimeWindow;
+import java.util.List;
+
+/**
+ * What binds the van at one door. Unlike a {@link Visit} its limits may be loosened, even until
+ * windows overlap, to ask by how much a rule is missed.
+ *
+ * @param place number of the place
+ * @param serviceSeconds length of the service
+ * @param arriveWithin windows for arrival, sorted by their ends
+ * @param doneBySeconds last second at which the service may end
+ * @param vanWithin spans of which one holds the whole stay
+ */
+record Door(
+    int place,
+    int serviceSeconds,
+    List<TimeWindow> arriveWithin,
+    int doneBySeconds,
+    List<TimeWindow> vanWithin) {
+
+  static Door of(Visit visit) {
+    return new Door(
+        visit.place(),
+        visit.serviceSeconds(),
+        visit.arriveWithin(),
+        visit.doneBySeconds(),
+        visit.vanWithin());
+  }
+
+  int latestArrivalSeconds() {
+    return arriveWithin.get(arriveWithin.size() - 1).toSeconds();
+  }
+
+  /** {@return the start of the first window that is not over at an arrival; late: the arrival} */
+  int windowStart(int arriveSeconds) {
+    for (TimeWindow window : arriveWithin) {
+      if (arriveSeconds <= window.toSeconds()) {
+        return window.fromSeconds();
+      }
+    }
+    return arriveSeconds;
+  }
+}

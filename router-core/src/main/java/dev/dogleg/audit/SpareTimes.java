@@ -1,0 +1,107 @@
+package dev.dogleg.audit;
+
+import dev.dogleg.itinerary.BreakRule;
+import dev.dogleg.itinerary.DayRequest;
+import dev.dogleg.itinerary.PlannedStop.Kind;
+import dev.dogleg.time.TimeWindow;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+
+/**
+ * The spare of each event: how late it may be reached so that the rest of the day still holds.
+ *
+ * <p>Maintainers: whether the rest holds with an arrival at or after t can only turn from yes to no
+ * as t rises, so the last yes is found by halving. Needs a plan of sound structure.
+ */
+final class SpareTimes {
+  private final DayRows rows;
+  private final DayRequest request;
+  private final Onward onward;
+  private final List<Row> visits;
+  private final List<BreakAt> breaks = new ArrayList<>();
+
+  SpareTimes(DayRows rows) {
+    this.rows = rows;
+    this.request = rows.request();
+    BreakRule rule = request.shift().breakRule().orElse(null);
+    this.onward = new Onward(request.travel(), rule);
+    this.visits = rows.of(Kind.VISIT);
+    for (Row visit : visits) {
+      breaks.add(breakOf(visit));
+    }
+  }
+
+  private BreakAt breakOf(Row visit) {
+    if (rows.lastOfStay(visit).index() != visit.index()) {
+      return BreakAt.AFTER;
+    }
+    return visit.atDoorOfRowBefore() ? BreakAt.BEFORE : BreakAt.NONE;
+  }
+
+  /**
+   * Spare of one event.
+   *
+   * @return seconds, 0 or more; empty where even the arrival of the plan breaks a limit
+   */
+  OptionalInt of(Row row) {
+    int arrive = row.stop().arriveSeconds();
+    if (arrive < 0 || arrive > TimeWindow.DAY_END || !holds(row, arrive)) {
+      return OptionalInt.empty();
+    }
+    int low = arrive;
+    int high = TimeWindow.DAY_END;
+    while (low < high) {
+      int middle = low + (high - low + 1) / 2;
+      if (holds(row, middle)) {
+        low = middle;
+      } else {
+        high = middle - 1;
+      }
+    }
+    return OptionalInt.of(low - arrive);
+  }
+
+  /** Whether the day holds from an event on that is reached at or after a second. */
+  private boolean holds(Row row, int arrive) {
+    return switch (row.stop().kind()) {
+      case LEAVE -> restHolds(-1, List.of(new Span(arrive, TimeWindow.DAY_END)));
+      case VISIT -> visitHolds(visits.indexOf(row), arrive);
+      case BREAK -> breakHolds(row, arrive);
+      case HOME -> arrive <= request.shift().latestEndSeconds();
+    };
+  }
+
+  private boolean visitHolds(int number, int arrive) {
+    Door door = Door.of(visits.get(number).visit());
+    return restHolds(number, onward.afterArrival(door, breaks.get(number), arrive));
+  }
+
+  private boolean breakHolds(Row row, int arrive) {
+    if (row.breakAt() == BreakAt.BEFORE) {
+      return visitHolds(visits.indexOf(rows.get(row.index() + 1)), arrive);
+    }
+    Row visit = rows.get(row.index() - 1);
+    for (TimeWindow stay : visit.visit().vanWithin()) {
+      if (stay.holds(visit.stop().arriveSeconds())) {
+        return restHolds(visits.indexOf(visit), onward.afterBreak(arrive, stay));
+      }
+    }
+    return false;
+  }
+
+  private boolean restHolds(int number, List<Span> leaving) {
+    List<Span> left = leaving;
+    int place = placeAfter(number);
+    for (int next = number + 1; next < visits.size() && !left.isEmpty(); next++) {
+      left = onward.afterDrive(left, place, Door.of(visits.get(next).visit()), breaks.get(next));
+      place = placeAfter(next);
+    }
+    long end = onward.earliestArrival(left, place, request.shift().endPlace(), 0);
+    return end <= request.shift().latestEndSeconds();
+  }
+
+  private int placeAfter(int number) {
+    return number < 0 ? request.shift().startPlace() : visits.get(number).place();
+  }
+}

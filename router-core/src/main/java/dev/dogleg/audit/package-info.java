@@ -1,0 +1,24 @@
+/**
+ * The independent check of a day's plan, also of one that a person edited by hand.
+ *
+ * <p><b>What it is.</b> {@link dev.dogleg.audit.DayAudit} reads a plan against its request and
+ * lists every breach with what was measured and what is allowed. {@link
+ * dev.dogleg.audit.DayReTiming} gives times to an order that a person wrote down, never refuses,
+ * and lists the breaches too. Both are readings of {@code docs/TIMING.md} alone: no arithmetic is
+ * shared with the planner, so an error there and the same error here are two errors.
+ *
+ * <p><b>Needs.</b> {@code fault}, {@code time}, {@code model}, {@code travel}, {@code itinerary};
+ * never the planner. <b>Promises.</b> An empty list means that every rule of that page which can be
+ * seen from a plan holds: order, places, drives at the true leaving times, limits, break, waiting,
+ * spare, cost, what is left out and whether its reason is true, and a proof that does not
+ * contradict the plan. That no better plan exists is not checked. Findings stand in the order of
+ * the day, those on the whole day last. Nothing throws for a bad plan. <b>Costs.</b> A few hundred
+ * drives asked for per stop (the spare is searched by halving); a conflict of up to five visits is
+ * tried in every order.
+ *
+ * <p><b>Where it comes from.</b> A validator apart from the solver is common practice in operations
+ * research; intervals of possible leaving times are carried forward stop by stop as in Savelsbergh
+ * 1985, "Local search in routing problems with time windows", Annals of Operations Research
+ * 4:285-305, written anew for several windows and traffic.
+ */
+package dev.dogleg.audit;
