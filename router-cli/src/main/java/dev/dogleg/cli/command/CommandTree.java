@@ -1,0 +1,60 @@
+package dev.dogleg.cli.command;
+
+import dev.dogleg.cli.console.Console;
+import dev.dogleg.cli.console.ExitCode;
+import dev.dogleg.fault.FaultException;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+
+/** All commands, and what happens when one of them cannot go on. */
+@Command(
+    name = "dogleg",
+    description = "Plans the days of pet groomers who work from a van.",
+    mixinStandardHelpOptions = true,
+    version = "dogleg 0.1.0-SNAPSHOT",
+    synopsisSubcommandLabel = "COMMAND",
+    exitCodeListHeading = "%nExit codes:%n",
+    exitCodeList = {
+      "0:done",
+      "1:the program's own fault, nothing written",
+      "2:wrong usage",
+      "3:input that stops the run, nothing written",
+      "4:done, but something needs a look",
+      "5:proven: it does not fit",
+      "6:not found within the limit, unproven"
+    })
+public final class CommandTree {
+  private CommandTree() {}
+
+  /**
+   * Runs one command line.
+   *
+   * @param surroundings console, clock, folders
+   * @param args command line
+   * @return exit code, 0..6
+   */
+  public static int run(Surroundings surroundings, String... args) {
+    Console console = surroundings.console();
+    CommandLine line = new CommandLine(new CommandTree());
+    line.addSubcommand("version", new CommandTree());
+    line.setOut(console.out());
+    line.setErr(console.err());
+    line.setExecutionExceptionHandler((failure, parsed, result) -> failed(console, failure));
+    line.setUsageHelpWidth(80);
+    if (args.length == 0) {
+      line.usage(console.err());
+      console.err().flush();
+      return ExitCode.USAGE.number();
+    }
+    return line.execute(args);
+  }
+
+  private static int failed(Console console, Exception failure) {
+    if (failure instanceof FaultException faults) {
+      console.warn(faults.toString());
+      return ExitCode.STOPPED.number();
+    }
+    console.warn("Dogleg's own fault: " + failure);
+    return ExitCode.OWN_FAULT.number();
+  }
+}

@@ -1,0 +1,26 @@
+package dev.dogleg.cli.command;
+
+import dev.dogleg.cli.console.Console;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * What a command is given by the world around it; tests give their own.
+ *
+ * @param console where it speaks
+ * @param clock what time it is; the only place a clock comes from
+ * @param project folder of the project (demo book, sample map, starter tables), or empty where the
+ *     program runs without it
+ * @param cache folder in which road networks, address indexes and matrices outlive a run
+ */
+public record Surroundings(Console console, Clock clock, Optional<Path> project, Path cache) {
+  /** Checks that nothing is null. */
+  public Surroundings {
+    Objects.requireNonNull(console, "console");
+    Objects.requireNonNull(clock, "clock");
+    Objects.requireNonNull(project, "project");
+    Objects.requireNonNull(cache, "cache");
+  }
+}

@@ -1,0 +1,68 @@
+package dev.dogleg.cli.export;
+
+import dev.dogleg.itinerary.NoRoom;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Says in plain words why a visit has no room. */
+public final class NoRoomText {
+  private NoRoomText() {}
+
+  /**
+   * The reason as a sentence without its subject.
+   *
+   * @param noRoom what is left out
+   * @param day the day, for the names of other visits
+   * @return for example {@code cannot be reached in its time, not even alone: 12 minutes short}
+   */
+  public static String why(NoRoom noRoom, PlannedDay day) {
+    return switch (noRoom.why()) {
+      case IMPOSSIBLE_ALONE -> "not even alone: " + rule(noRoom.rule()) + missing(noRoom);
+      case IMPOSSIBLE_TOGETHER ->
+          "fits alone, but not in one day with " + others(noRoom, day) + tightest(noRoom);
+      case NOT_WORTH_IT -> "waiting list: it would fit, but costs more driving than leaving it out";
+      case NOT_FOUND -> "no room was found within the limit; it may still exist (raise --effort)";
+    };
+  }
+
+  private static String rule(String rule) {
+    return switch (rule) {
+      case "no-road" -> "no road that the van may use leads there";
+      case "arrive-within" -> "the door cannot be reached within the time asked for";
+      case "done-by" -> "it cannot be done by the time asked for";
+      case "van-within" -> "the van may not stand there long enough";
+      case "day-end" -> "the day ends too early";
+      case "break" -> "the break cannot be held";
+      case "first" -> "it must be first, and another is first already";
+      default -> rule;
+    };
+  }
+
+  private static String missing(NoRoom noRoom) {
+    return noRoom.shortBySeconds() > 0
+        ? ", " + Amounts.spokenMinutes(Amounts.minutesUp(noRoom.shortBySeconds())) + " short"
+        : "";
+  }
+
+  private static String tightest(NoRoom noRoom) {
+    return noRoom.rule().isEmpty() ? "" : " (" + rule(noRoom.rule()) + missing(noRoom) + ")";
+  }
+
+  private static String others(NoRoom noRoom, PlannedDay day) {
+    List<String> names = new ArrayList<>();
+    for (String visit : noRoom.withVisits()) {
+      StopLabel label = day.stops().get(visit);
+      names.add(label == null ? visit : label.client());
+    }
+    if (names.isEmpty()) {
+      return "the others";
+    }
+    if (names.size() == 1) {
+      return names.get(0);
+    }
+    return String.join(", ", names.subList(0, names.size() - 1))
+        + " and "
+        + names.get(names.size() - 1)
+        + " together";
+  }
+}

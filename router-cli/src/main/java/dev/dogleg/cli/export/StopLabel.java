@@ -1,0 +1,38 @@
+package dev.dogleg.cli.export;
+
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * How a visit is shown: what the groomer needs at the door, and no phone or gate code.
+ *
+ * @param visitId the visit
+ * @param bookings ids of its bookings, at least one
+ * @param client whose pets
+ * @param pets names of the pets
+ * @param serviceSeconds from groom start to ready to leave, stop minutes and all grooms
+ * @param booked false for a visit of the waiting list
+ * @param note short remarks, empty where there are none
+ */
+public record StopLabel(
+    String visitId,
+    List<String> bookings,
+    String client,
+    List<String> pets,
+    int serviceSeconds,
+    boolean booked,
+    String note) {
+  /** Checks that nothing is null. */
+  public StopLabel {
+    Objects.requireNonNull(visitId, "visitId");
+    Objects.requireNonNull(client, "client");
+    Objects.requireNonNull(note, "note");
+    bookings = List.copyOf(bookings);
+    pets = List.copyOf(pets);
+  }
+
+  /** {@return client and pets in one line} */
+  public String who() {
+    return pets.isEmpty() ? client : client + ": " + String.join(", ", pets);
+  }
+}

@@ -1,0 +1,104 @@
+package dev.dogleg.cli.export;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileSystems;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/**
+ * Writes the files of a run whole or not at all: each beside its place, flushed, and only when all
+ * are there moved into place. Readable by their owner only, for they say who is at home when.
+ */
+public final class WholeFiles {
+  private static final boolean POSIX =
+      FileSystems.getDefault().supportedFileAttributeViews().contains("posix");
+
+  private final Path folder;
+  private final Map<String, String> texts = new LinkedHashMap<>();
+
+  /**
+   * Files of one folder.
+   *
+   * @param folder where they shall lie; made where it does not exist
+   */
+  public WholeFiles(Path folder) {
+    this.folder = folder;
+  }
+
+  /**
+   * Adds a file.
+   *
+   * @param name file name
+   * @param text what shall stand in it; null for: there shall be no such file, for yesterday's
+   *     would mislead
+   */
+  public void put(String name, String text) {
+    texts.put(name, text);
+  }
+
+  /**
+   * Writes everything.
+   *
+   * @throws IOException where a file cannot be written; those in place stay as they were unless
+   *     moving itself failed
+   */
+  public void write() throws IOException {
+    Files.createDirectories(folder);
+    Map<String, Path> beside = new LinkedHashMap<>();
+    try {
+      for (Map.Entry<String, String> entry : texts.entrySet()) {
+        if (entry.getValue() != null) {
+          beside.put(entry.getKey(), writeBeside(entry.getKey(), entry.getValue()));
+        }
+      }
+      for (Map.Entry<String, String> entry : texts.entrySet()) {
+        Path place = folder.resolve(entry.getKey());
+        if (entry.getValue() == null) {
+          Files.deleteIfExists(place);
+        } else {
+          moveInto(beside.get(entry.getKey()), place);
+        }
+      }
+    } finally {
+      for (Path left : beside.values()) {
+        Files.deleteIfExists(left);
+      }
+    }
+  }
+
+  private Path writeBeside(String name, String text) throws IOException {
+    FileAttribute<?>[] ownerOnly =
+        POSIX
+            ? new FileAttribute<?>[] {
+              PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------"))
+            }
+            : new FileAttribute<?>[0];
+    Path file = Files.createTempFile(folder, "." + name + ".", ".part", ownerOnly);
+    try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
+      ByteBuffer bytes = StandardCharsets.UTF_8.encode(text);
+      while (bytes.hasRemaining()) {
+        channel.write(bytes);
+      }
+      channel.force(true);
+    }
+    return file;
+  }
+
+  private static void moveInto(Path from, Path to) throws IOException {
+    try {
+      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    } catch (AtomicMoveNotSupportedException noAtomicMove) {
+      Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+}
