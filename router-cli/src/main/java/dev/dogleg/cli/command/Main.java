@@ -22,7 +22,7 @@ public final class Main {
     Surroundings surroundings =
         new Surroundings(
             Console.system(Boolean.getBoolean("dogleg.terminal")),
-            Clock.systemDefaultZone(),
+            Clock.systemUTC(),
             project,
             CacheFolder.choose(
                 System.getenv(), project, Path.of(System.getProperty("user.home", "."))));

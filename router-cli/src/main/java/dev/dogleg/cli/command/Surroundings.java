@@ -10,7 +10,7 @@ import java.util.Optional;
  * What a command is given by the world around it; tests give their own.
  *
  * @param console where it speaks
- * @param clock what time it is; the only place a clock comes from
+ * @param clock what time it is; the card names the zone in which it is read
  * @param project folder of the project (demo book, sample map, starter tables), or empty where the
  *     program runs without it
  * @param cache folder in which road networks, address indexes and matrices outlive a run

@@ -129,7 +129,7 @@ public final class DayText {
     if (over > 0) {
       lines.add(" Overtime: " + Amounts.spokenMinutes(Amounts.minutesUp(over)) + ".");
     }
-    lines.add(" Minutes. Spare: how much later the van may come without breaking a later promise.");
+    lines.add(" Minutes. Spare: how late the van may come before a later promise breaks.");
   }
 
   private int end() {
