@@ -1,0 +1,190 @@
+package dev.dogleg.groom;
+
+import dev.dogleg.model.Coat;
+import dev.dogleg.model.SizeClass;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+
+/** Answers how long a groom and a stop take, from the tables in force. */
+public final class GroomEstimator {
+  private static final String OWN = "the groomer's own minutes";
+
+  private final GroomTables tables;
+
+  /**
+   * An estimator over tables.
+   *
+   * @param tables tables in force
+   */
+  public GroomEstimator(GroomTables tables) {
+    this.tables = Objects.requireNonNull(tables, "tables");
+  }
+
+  /**
+   * Minutes of one groom.
+   *
+   * @param question what is asked
+   * @return the estimate: median, spread, and the basis of each number
+   */
+  public GroomEstimate estimate(GroomQuestion question) {
+    TimeCell cell = cell(question, question.look().size().taken(), question.look().coat().taken());
+    List<BasisLine> basis = new ArrayList<>();
+    List<String> guesses = new ArrayList<>();
+    double minutes;
+    double guessVariance = 0;
+    if (question.ownMinutes().isPresent()) {
+      minutes = question.ownMinutes().getAsInt();
+      basis.add(minutes(what(question), question.ownMinutes().getAsInt(), OWN + " for this groom"));
+    } else if (question.usualMinutes().isPresent()) {
+      int usual = question.usualMinutes().getAsInt();
+      basis.add(minutes(what(question), usual, OWN + " for this pet"));
+      minutes = usual + add(Modifiers.ofTheDay(question, tables), question, basis);
+    } else {
+      basis.add(minutes(what(question), cell.minutes(), cell.provenance()));
+      List<AddOn> all = new ArrayList<>(Modifiers.ofThePet(question, tables));
+      all.addAll(Modifiers.ofTheDay(question, tables));
+      minutes = cell.minutes() + add(all, question, basis);
+      if (question.pacePermille() != GroomQuestion.TABLE_PACE_PERMILLE) {
+        basis.add(
+            new BasisLine(
+                "the groomer's pace",
+                question.pacePermille(),
+                BasisUnit.FACTOR_PERMILLE,
+                "the business card"));
+        minutes = minutes * question.pacePermille() / 1000;
+      }
+      guessVariance = guessVariance(question, cell, guesses);
+    }
+    boolean known = question.history() == VisitHistory.KNOWN || question.ownMinutes().isPresent();
+    double tableSpread = known ? cell.spreadKnown() : cell.spreadNew();
+    double spread = StrictMath.sqrt(tableSpread * tableSpread + guessVariance);
+    basis.add(
+        spread(known ? "spread, known pet" : "spread, new pet", tableSpread, cell.provenance()));
+    if (guessVariance > 0) {
+      basis.add(
+          spread(
+              "spread, with what was guessed",
+              spread,
+              "reckoned from the same table: every size and coat it could be, held equally likely"));
+    }
+    return new GroomEstimate(
+        question, ServiceTime.of(minutes * 60, spread), basis, guesses, Cautions.of(question));
+  }
+
+  /**
+   * Minutes of one stop: one arrival, and a groom for each pet.
+   *
+   * @param question what is asked
+   * @return the estimate; the overhead is held fixed, the grooms are summed as independent
+   */
+  public StopEstimate stop(StopQuestion question) {
+    List<GroomEstimate> grooms = question.grooms().stream().map(this::estimate).toList();
+    List<BasisLine> basis = new ArrayList<>();
+    int overhead = 0;
+    if (question.ownStopMinutes().isPresent()) {
+      overhead = question.ownStopMinutes().getAsInt();
+      basis.add(minutes("stop", overhead, "the business card"));
+    } else {
+      for (AddOn part : tables.addOns(AddOnKind.STOP)) {
+        basis.add(minutes("stop: " + part.name(), part.minutes(), part.provenance()));
+        overhead += part.minutes();
+      }
+    }
+    for (int pet = 2; pet <= grooms.size(); pet++) {
+      for (AddOn part : tables.addOns(AddOnKind.FURTHER_PET)) {
+        basis.add(minutes("stop: " + part.name(), part.minutes(), part.provenance()));
+        overhead += part.minutes();
+      }
+    }
+    if (question.extraStopMinutes() > 0) {
+      basis.add(minutes("stop: extra for this client", question.extraStopMinutes(), OWN));
+      overhead += question.extraStopMinutes();
+    }
+    ServiceTime time =
+        ServiceTime.sum(grooms.stream().map(GroomEstimate::time).toList()).plusFixed(overhead * 60);
+    return new StopEstimate(grooms, overhead * 60, basis, time);
+  }
+
+  private TimeCell cell(GroomQuestion question, SizeClass size, Coat coat) {
+    return tables.time(question.look().species(), question.order().service().name(), size, coat);
+  }
+
+  private static int add(List<AddOn> addOns, GroomQuestion question, List<BasisLine> basis) {
+    int sum = 0;
+    for (AddOn addOn : addOns) {
+      int minutes = addOn.minutesWith(question.order().service());
+      sum += minutes;
+      basis.add(
+          minutes(
+              minutes == 0 ? addOn.name() + " (part of the service)" : addOn.name(),
+              minutes,
+              addOn.provenance()));
+    }
+    return sum;
+  }
+
+  /**
+   * Mean square distance, on the log scale, of the cells it could be from the cell taken. It widens
+   * the spread and leaves the median where the table has it, so that a person finds the number
+   * again.
+   */
+  private double guessVariance(GroomQuestion question, TimeCell taken, List<String> guesses) {
+    Likely<SizeClass> size = question.look().size();
+    Likely<Coat> coat = question.look().coat();
+    double sum = 0;
+    for (SizeClass otherSize : size.mayBe()) {
+      for (Coat otherCoat : coat.mayBe()) {
+        double distance =
+            StrictMath.log(
+                (double) cell(question, otherSize, otherCoat).minutes() / taken.minutes());
+        sum += distance * distance;
+      }
+    }
+    if (size.isGuess()) {
+      guesses.add("size " + word(size.taken()) + ", may be " + others(size));
+    }
+    if (coat.isGuess()) {
+      guesses.add("coat " + word(coat.taken()) + ", may be " + others(coat));
+    }
+    if (question.look().grade() == MatchGrade.NEAR) {
+      guesses.add("breed read with a typing error: " + question.look().asked());
+    }
+    if (!question.look().unread().isEmpty()) {
+      guesses.add("not understood: " + String.join(" ", question.look().unread()));
+    }
+    return sum / (size.mayBe().size() * coat.mayBe().size());
+  }
+
+  private static String what(GroomQuestion question) {
+    PetLook look = question.look();
+    return (question.pet().isEmpty() ? "" : question.pet() + ": ")
+        + question.order().service().name()
+        + ", "
+        + word(look.size().taken())
+        + " "
+        + word(look.species())
+        + ", "
+        + word(look.coat().taken())
+        + " coat"
+        + look.breed().map(breed -> " (" + breed.name() + ")").orElse("");
+  }
+
+  private static <E extends Enum<E>> String others(Likely<E> likely) {
+    return String.join(", ", likely.mayBe().stream().skip(1).map(GroomEstimator::word).toList());
+  }
+
+  private static String word(Enum<?> value) {
+    return value.name().toLowerCase(Locale.ROOT);
+  }
+
+  private static BasisLine minutes(String what, int minutes, String provenance) {
+    return new BasisLine(what, minutes, BasisUnit.MINUTES, provenance);
+  }
+
+  private static BasisLine spread(String what, double spread, String provenance) {
+    return new BasisLine(
+        what, (int) Math.round(spread * 1000), BasisUnit.LOG_SPREAD_PERMILLE, provenance);
+  }
+}

@@ -1,0 +1,33 @@
+package dev.dogleg.groom;
+
+import java.util.List;
+
+/**
+ * Rows of the five groom tables; any list may be empty. Columns: {@code docs/formats-seeds.md}.
+ *
+ * @param groomTimes rows of {@code groom-times.csv}
+ * @param addOns rows of {@code add-ons.csv}
+ * @param breeds rows of {@code breeds.csv}
+ * @param services rows of {@code services.csv}
+ * @param words rows of {@code words.csv}
+ */
+public record GroomRows(
+    List<TableRow> groomTimes,
+    List<TableRow> addOns,
+    List<TableRow> breeds,
+    List<TableRow> services,
+    List<TableRow> words) {
+
+  /** No rows at all. */
+  public static final GroomRows NONE =
+      new GroomRows(List.of(), List.of(), List.of(), List.of(), List.of());
+
+  /** Copies the lists. */
+  public GroomRows {
+    groomTimes = List.copyOf(groomTimes);
+    addOns = List.copyOf(addOns);
+    breeds = List.copyOf(breeds);
+    services = List.copyOf(services);
+    words = List.copyOf(words);
+  }
+}
