@@ -21,10 +21,13 @@ public record BasisLine(String what, int amount, BasisUnit unit, String provenan
     Objects.requireNonNull(provenance, "provenance");
   }
 
-  /** {@return the amount as text: {@code 75 min}, {@code x 1.10}, {@code spread 0.14}} */
+  /**
+   * {@return the amount as text: {@code 75 min}, {@code 7 min 30 s}, {@code x 1.10}, {@code spread
+   * 0.14}}
+   */
   public String amountText() {
     return switch (unit) {
-      case MINUTES -> amount + " min";
+      case SECONDS -> amount / 60 + " min" + (amount % 60 == 0 ? "" : " " + amount % 60 + " s");
       case FACTOR_PERMILLE -> String.format(Locale.ROOT, "x %.2f", amount / 1000.0);
       case LOG_SPREAD_PERMILLE -> String.format(Locale.ROOT, "spread %.2f", amount / 1000.0);
     };

@@ -2,10 +2,10 @@ package dev.dogleg.groom;
 
 /** Unit of an amount in a basis line. */
 public enum BasisUnit {
-  /** Whole minutes. */
-  MINUTES,
-  /** A factor on minutes, in thousandths. */
+  /** Seconds. */
+  SECONDS,
+  /** A factor on the time, in thousandths. */
   FACTOR_PERMILLE,
-  /** Standard deviation of the logarithm of the minutes, in thousandths. */
+  /** Standard deviation of the logarithm of the time, in thousandths. */
   LOG_SPREAD_PERMILLE
 }

@@ -80,31 +80,45 @@ public final class GroomEstimator {
    * @return the estimate; the overhead is held fixed, the grooms are summed as independent
    */
   public StopEstimate stop(StopQuestion question) {
-    List<GroomEstimate> grooms = question.grooms().stream().map(this::estimate).toList();
+    List<GroomEstimate> grooms = new ArrayList<>();
+    List<ServiceTime> times = new ArrayList<>();
     List<BasisLine> basis = new ArrayList<>();
-    int overhead = 0;
-    if (question.ownStopMinutes().isPresent()) {
-      overhead = question.ownStopMinutes().getAsInt();
-      basis.add(minutes("stop", overhead, "the business card"));
-    } else {
-      for (AddOn part : tables.addOns(AddOnKind.STOP)) {
-        basis.add(minutes("stop: " + part.name(), part.minutes(), part.provenance()));
-        overhead += part.minutes();
+    for (GroomGroup group : question.groups()) {
+      List<GroomEstimate> pets = group.pets().stream().map(this::estimate).toList();
+      grooms.addAll(pets);
+      if (group.ownMinutes().isPresent()) {
+        times.add(together(group, basis));
+      } else {
+        pets.forEach(
+            pet -> {
+              times.add(pet.time());
+              basis.addAll(pet.basis());
+            });
       }
     }
-    for (int pet = 2; pet <= grooms.size(); pet++) {
-      for (AddOn part : tables.addOns(AddOnKind.FURTHER_PET)) {
-        basis.add(minutes("stop: " + part.name(), part.minutes(), part.provenance()));
-        overhead += part.minutes();
+    int overhead = StopOverhead.seconds(question, grooms.size(), tables, basis);
+    return new StopEstimate(grooms, overhead, basis, ServiceTime.sum(times).plusFixed(overhead));
+  }
+
+  /** Minutes given for several pets together: their sum is known, each one's part is not. */
+  private ServiceTime together(GroomGroup group, List<BasisLine> basis) {
+    double spread = 0;
+    String provenance = "";
+    for (GroomQuestion pet : group.pets()) {
+      TimeCell cell = cell(pet, pet.look().size().taken(), pet.look().coat().taken());
+      if (cell.spreadKnown() > spread) {
+        spread = cell.spreadKnown();
+        provenance = cell.provenance();
       }
     }
-    if (question.extraStopMinutes() > 0) {
-      basis.add(minutes("stop: extra for this client", question.extraStopMinutes(), OWN));
-      overhead += question.extraStopMinutes();
-    }
-    ServiceTime time =
-        ServiceTime.sum(grooms.stream().map(GroomEstimate::time).toList()).plusFixed(overhead * 60);
-    return new StopEstimate(grooms, overhead * 60, basis, time);
+    int minutes = group.ownMinutes().getAsInt();
+    basis.add(
+        minutes(
+            String.join("; ", group.pets().stream().map(GroomEstimator::what).toList()),
+            minutes,
+            OWN + " for this booking"));
+    basis.add(spread("spread, known pet", spread, provenance));
+    return ServiceTime.of(minutes * 60.0, spread);
   }
 
   private TimeCell cell(GroomQuestion question, SizeClass size, Coat coat) {
@@ -180,7 +194,7 @@ public final class GroomEstimator {
   }
 
   private static BasisLine minutes(String what, int minutes, String provenance) {
-    return new BasisLine(what, minutes, BasisUnit.MINUTES, provenance);
+    return new BasisLine(what, minutes * 60, BasisUnit.SECONDS, provenance);
   }
 
   private static BasisLine spread(String what, double spread, String provenance) {

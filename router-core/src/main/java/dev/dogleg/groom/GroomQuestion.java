@@ -20,7 +20,7 @@ import java.util.OptionalInt;
  *     is more
  * @param usualMinutes what this pet usually takes, 1..600: replaces table, behaviour, age, history
  *     and pace; the day's state of coat, long gap and add-ons still count
- * @param ownMinutes what this groom will take, 1..600: replaces everything
+ * @param ownMinutes what this groom will take, 1..720: replaces everything
  */
 public record GroomQuestion(
     String pet,
@@ -53,7 +53,7 @@ public record GroomQuestion(
     check("weeksSinceLast", weeksSinceLast.orElse(0), 0, 10_000);
     check("pacePermille", pacePermille, 500, 2000);
     check("usualMinutes", usualMinutes.orElse(1), 1, 600);
-    check("ownMinutes", ownMinutes.orElse(1), 1, 600);
+    check("ownMinutes", ownMinutes.orElse(1), 1, 720);
   }
 
   private static void check(String name, int value, int least, int most) {

@@ -131,6 +131,16 @@ public final class GroomTables {
   }
 
   /**
+   * Looks an add-on up.
+   *
+   * @param text an add-on's name or another word for it
+   * @return the add-on
+   */
+  public Match<AddOn> addOn(String text) {
+    return orderReader.addOn(text);
+  }
+
+  /**
    * Looks a breed up.
    *
    * @param species dog or cat

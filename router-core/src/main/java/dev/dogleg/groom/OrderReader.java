@@ -30,6 +30,10 @@ final class OrderReader {
     return services.find(text);
   }
 
+  Match<AddOn> addOn(String text) {
+    return addOns.find(text);
+  }
+
   Optional<ServiceOrder> read(Species species, String text, Where where, Faults faults) {
     Optional<Service> whole = services.sure(text);
     if (whole.isPresent()) {
@@ -86,7 +90,7 @@ final class OrderReader {
         Severity.ASIDE,
         where,
         text,
-        unread.isEmpty() || unread.size() == 1 && unread.get(0).equals(text)
+        unread.isEmpty() || unread.equals(List.of(text))
             ? "a known service"
             : "one known service and add-ons; not understood: " + String.join(", ", unread),
         hint);

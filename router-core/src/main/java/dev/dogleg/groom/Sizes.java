@@ -1,7 +1,6 @@
 package dev.dogleg.groom;
 
 import dev.dogleg.model.SizeClass;
-import java.util.ArrayList;
 import java.util.List;
 
 /** Guesses of a size from a word or from nothing. */
@@ -16,13 +15,9 @@ public final class Sizes {
    * @return the guess
    */
   public static Likely<SizeClass> named(SizeClass named) {
-    List<SizeClass> near = new ArrayList<>();
-    for (SizeClass size : SizeClass.values()) {
-      if (Math.abs(size.ordinal() - named.ordinal()) == 1) {
-        near.add(size);
-      }
-    }
-    return Likely.guess(named, near);
+    List<SizeClass> all = List.of(SizeClass.values());
+    int at = all.indexOf(named);
+    return Likely.guess(named, all.subList(Math.max(0, at - 1), Math.min(all.size(), at + 2)));
   }
 
   /**

@@ -1,6 +1,5 @@
 package dev.dogleg.groom;
 
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
@@ -9,17 +8,15 @@ import java.util.Set;
 /**
  * Minutes for one stop: from the van's arrival at the door to ready to leave.
  *
- * @param grooms one estimate a pet
+ * @param grooms one estimate a pet, each by itself, also where minutes were given for several
+ *     together
  * @param overheadSeconds stop overhead, fixed: arriving, fetching, handing back, cleaning, further
  *     pets
- * @param overheadBasis every number the overhead rests on
+ * @param basis every number {@code time} rests on, grooms first
  * @param time grooms and overhead together
  */
 public record StopEstimate(
-    List<GroomEstimate> grooms,
-    int overheadSeconds,
-    List<BasisLine> overheadBasis,
-    ServiceTime time) {
+    List<GroomEstimate> grooms, int overheadSeconds, List<BasisLine> basis, ServiceTime time) {
 
   /** Median: as often shorter as longer. */
   public static final int MEDIAN_PERMILLE = 500;
@@ -27,7 +24,7 @@ public record StopEstimate(
   /** Copies the lists. */
   public StopEstimate {
     grooms = List.copyOf(grooms);
-    overheadBasis = List.copyOf(overheadBasis);
+    basis = List.copyOf(basis);
     Objects.requireNonNull(time, "time");
   }
 
@@ -49,14 +46,6 @@ public record StopEstimate(
   /** {@return whether anything about any of the pets was guessed} */
   public boolean isGuess() {
     return grooms.stream().anyMatch(GroomEstimate::isGuess);
-  }
-
-  /** {@return every number of the stop, grooms first} */
-  public List<BasisLine> basis() {
-    List<BasisLine> all = new ArrayList<>();
-    grooms.forEach(groom -> all.addAll(groom.basis()));
-    all.addAll(overheadBasis);
-    return List.copyOf(all);
   }
 
   /** {@return cautions of all pets, each once} */

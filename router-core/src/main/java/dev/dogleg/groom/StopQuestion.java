@@ -6,33 +6,46 @@ import java.util.OptionalInt;
 /**
  * One stop whose minutes are asked: one client's pets of that day, at one door.
  *
- * @param grooms one question a pet, at least one, in the order of the booking
- * @param ownStopMinutes the business's own minutes per stop instead of the table's, 0..240
- * @param extraStopMinutes more minutes this client's stop takes, 0..240, for example a long walk
- *     from the van
+ * @param groups the client's bookings of that day, at least one
+ * @param ownStopSeconds the business's own stop time instead of the table's, 0..7,200
+ * @param ownFurtherPetSeconds the business's own stop time for each pet after the first instead of
+ *     the table's, 0..3,600
+ * @param extraStopSeconds what this client's stop takes on top, 0..7,200
  */
 public record StopQuestion(
-    List<GroomQuestion> grooms, OptionalInt ownStopMinutes, int extraStopMinutes) {
+    List<GroomGroup> groups,
+    OptionalInt ownStopSeconds,
+    OptionalInt ownFurtherPetSeconds,
+    int extraStopSeconds) {
 
   /** Checks the ranges. */
   public StopQuestion {
-    grooms = List.copyOf(grooms);
-    if (grooms.isEmpty()) {
+    groups = List.copyOf(groups);
+    if (groups.isEmpty()) {
       throw new IllegalArgumentException("a stop needs at least one groom");
     }
-    int own = ownStopMinutes.orElse(0);
-    if (own < 0 || own > 240 || extraStopMinutes < 0 || extraStopMinutes > 240) {
-      throw new IllegalArgumentException("stop minutes must lie in 0..240");
+    check(ownStopSeconds.orElse(0), 7200);
+    check(ownFurtherPetSeconds.orElse(0), 3600);
+    check(extraStopSeconds, 7200);
+  }
+
+  private static void check(int seconds, int most) {
+    if (seconds < 0 || seconds > most) {
+      throw new IllegalArgumentException("stop seconds out of range: " + seconds);
     }
   }
 
   /**
    * A stop with the table's overhead.
    *
-   * @param grooms one question a pet
+   * @param pets one question a pet, at least one
    * @return the question
    */
-  public static StopQuestion of(List<GroomQuestion> grooms) {
-    return new StopQuestion(grooms, OptionalInt.empty(), 0);
+  public static StopQuestion of(List<GroomQuestion> pets) {
+    return new StopQuestion(
+        List.of(new GroomGroup(pets, OptionalInt.empty())),
+        OptionalInt.empty(),
+        OptionalInt.empty(),
+        0);
   }
 }
