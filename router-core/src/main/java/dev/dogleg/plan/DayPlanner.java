@@ -1,0 +1,67 @@
+package dev.dogleg.plan;
+
+import dev.dogleg.itinerary.DayPlan;
+import dev.dogleg.itinerary.DayRequest;
+import dev.dogleg.itinerary.NoRoom;
+import dev.dogleg.itinerary.Proof;
+import dev.dogleg.schedule.DayModel;
+import dev.dogleg.schedule.DayTiming;
+import dev.dogleg.schedule.TimedOrder;
+import java.util.List;
+import java.util.function.BooleanSupplier;
+
+/**
+ * Plans one day, proven best where the effort suffices.
+ *
+ * <p>First the fewest booked visits left out, then least cost ({@code docs/TIMING.md}). A planner
+ * holds no state: any thread may use it, and the answer does not depend on the order of the visits
+ * in the request.
+ */
+public final class DayPlanner {
+  private DayPlanner() {}
+
+  /**
+   * Plans a day.
+   *
+   * @param request what to plan, with its effort limit
+   * @return the plan, with its proof and the reasons for what has no room
+   */
+  public static DayPlan plan(DayRequest request) {
+    return plan(request, () -> false);
+  }
+
+  /**
+   * Plans a day until it is proven, the effort is spent or somebody asks to stop.
+   *
+   * @param request what to plan, with its effort limit
+   * @param stop asked every few thousand steps; once true, the best plan so far is returned and
+   *     marked {@code CLOCK_LIMIT}
+   * @return the plan, with its proof and the reasons for what has no room
+   */
+  public static DayPlan plan(DayRequest request, BooleanSupplier stop) {
+    DayModel day = DayModel.of(request);
+    WorkMeter meter = new WorkMeter(request.effort(), stop);
+    DayAnswer answer = new DayEngine(day).solve(meter);
+    TimedOrder timed = new DayTiming(day).time(answer.order());
+    if (!timed.possible()) {
+      throw new IllegalStateException("planned an order that cannot be timed: " + timed.miss());
+    }
+    boolean proven = answer.lowerBound() >= answer.value();
+    Proof.Kind kind =
+        proven
+            ? Proof.Kind.PROVEN_BEST
+            : meter.signalled() ? Proof.Kind.CLOCK_LIMIT : Proof.Kind.WORK_LIMIT;
+    List<NoRoom> noRoom = new Reasons(day, answer.order(), proven, meter).list();
+    return new DayPlan(
+        request.shift(),
+        timed.stops(),
+        noRoom,
+        DayValue.booked(answer.value()),
+        DayValue.cost(answer.value()),
+        new Proof(
+            kind,
+            DayValue.booked(answer.lowerBound()),
+            DayValue.cost(answer.lowerBound()),
+            meter.steps()));
+  }
+}

@@ -1,0 +1,368 @@
+package dev.dogleg.schedule;
+
+import dev.dogleg.itinerary.BreakRule;
+import dev.dogleg.itinerary.DayRequest;
+import dev.dogleg.itinerary.DayShift;
+import dev.dogleg.itinerary.Prices;
+import dev.dogleg.itinerary.Visit;
+import dev.dogleg.time.TimeWindow;
+import dev.dogleg.travel.TravelTimes;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * One day as plain arrays: what timing and planner compute on.
+ *
+ * <p>Visits are numbered 0..n-1 <i>in id order</i>, so that nothing depends on the order of the
+ * input; {@link #start()} = n is the start place, {@link #end()} = n+1 the end place. Immutable;
+ * the arrays are not handed out.
+ *
+ * <p>Maintainers: times are any {@code int}, not only those of {@link TimeWindow}, and the price of
+ * a driven second is a field, so that published benchmarks with finer units are days too.
+ */
+public final class DayModel {
+  private static final int NO_BREAK = 0;
+
+  final List<Visit> visits;
+  final TravelTimes travel;
+  final int[] place;
+  final int[] service;
+  final int[][] arriveFrom;
+  final int[][] arriveTo;
+  final int[] doneBy;
+  final int[][] vanFrom;
+  final int[][] vanTo;
+  final boolean[] first;
+  final int from;
+  final int to;
+  final int latestEnd;
+  final int breakLength;
+  final int breakFrom;
+  final int breakTo;
+  final long drivePrice;
+  final long waitPrice;
+  final long overtimePrice;
+  final long endPrice;
+  final long[] legPrice;
+  private final int[] requestIndex;
+
+  private DayModel(DayRequest request, int[] order) {
+    DayShift shift = request.shift();
+    Prices prices = request.prices();
+    int n = order.length;
+    requestIndex = order;
+    visits = IntStream.of(order).mapToObj(request.visits()::get).toList();
+    travel = request.travel();
+    place = new int[n + 2];
+    place[n] = shift.startPlace();
+    place[n + 1] = shift.endPlace();
+    service = new int[n];
+    arriveFrom = new int[n][];
+    arriveTo = new int[n][];
+    doneBy = new int[n];
+    vanFrom = new int[n][];
+    vanTo = new int[n][];
+    first = new boolean[n];
+    for (int i = 0; i < n; i++) {
+      Visit visit = visits.get(i);
+      place[i] = visit.place();
+      service[i] = visit.serviceSeconds();
+      arriveFrom[i] = starts(visit.arriveWithin());
+      arriveTo[i] = ends(visit.arriveWithin());
+      doneBy[i] = visit.doneBySeconds();
+      vanFrom[i] = starts(visit.vanWithin());
+      vanTo[i] = ends(visit.vanWithin());
+      first[i] = visit.first();
+    }
+    from = shift.hours().fromSeconds();
+    to = shift.hours().toSeconds();
+    latestEnd = shift.latestEndSeconds();
+    breakLength = shift.breakRule().map(BreakRule::lengthSeconds).orElse(NO_BREAK);
+    breakFrom = shift.breakRule().map(rule -> rule.startWithin().fromSeconds()).orElse(0);
+    breakTo = shift.breakRule().map(rule -> rule.startWithin().toSeconds()).orElse(0);
+    drivePrice = Prices.SIXTIETHS_PER_DRIVE_SECOND;
+    waitPrice = prices.waitingMinuteSeconds();
+    overtimePrice = prices.overtimeMinuteSeconds();
+    endPrice = prices.endMinuteSeconds();
+    legPrice = new long[(n + 2) * (n + 2)];
+    for (int i = 0; i < n + 2; i++) {
+      for (int j = 0; j < n + 2; j++) {
+        if (reaches(i, j)) {
+          long metres = travel.lengthMetres(place[i], place[j]);
+          legPrice[i * (n + 2) + j] = (metres * prices.kilometreSeconds() * 60 + 500) / 1000;
+        }
+      }
+    }
+  }
+
+  /** The same day with other prices: every price times {@code scale}, and one more per second. */
+  private DayModel(DayModel day, long scale, long perSecond) {
+    visits = day.visits;
+    travel = day.travel;
+    place = day.place;
+    service = day.service;
+    arriveFrom = day.arriveFrom;
+    arriveTo = day.arriveTo;
+    doneBy = day.doneBy;
+    vanFrom = day.vanFrom;
+    vanTo = day.vanTo;
+    first = day.first;
+    from = day.from;
+    to = day.to;
+    latestEnd = day.latestEnd;
+    breakLength = day.breakLength;
+    breakFrom = day.breakFrom;
+    breakTo = day.breakTo;
+    drivePrice = Math.addExact(Math.multiplyExact(day.drivePrice, scale), perSecond);
+    waitPrice = Math.addExact(Math.multiplyExact(day.waitPrice, scale), perSecond);
+    overtimePrice = Math.multiplyExact(day.overtimePrice, scale);
+    endPrice = Math.multiplyExact(day.endPrice, scale);
+    legPrice = day.legPrice.clone();
+    for (int k = 0; k < legPrice.length; k++) {
+      legPrice[k] = Math.multiplyExact(legPrice[k], scale);
+    }
+    requestIndex = day.requestIndex;
+  }
+
+  /**
+   * The day of a request.
+   *
+   * @param request the request
+   * @return its model
+   */
+  public static DayModel of(DayRequest request) {
+    List<Visit> given = request.visits();
+    int[] order =
+        IntStream.range(0, given.size())
+            .boxed()
+            .sorted(Comparator.comparing(index -> given.get(index).id()))
+            .mapToInt(Integer::intValue)
+            .toArray();
+    return new DayModel(request, order);
+  }
+
+  /**
+   * The same day priced so that of two timings of equal cost the one of less driving and waiting is
+   * cheaper: {@code cost * scale + seconds}.
+   *
+   * @return the day; {@link #tieScale()} is its scale
+   */
+  DayModel withTies() {
+    return new DayModel(this, tieScale(), 1);
+  }
+
+  /** {@return the same day with nothing priced: only what is possible matters} */
+  public DayModel free() {
+    return new DayModel(this, 0, 0);
+  }
+
+  /** {@return more than the driven and waited seconds of any day} */
+  long tieScale() {
+    return (long) latestEnd - from + 1;
+  }
+
+  /** {@return number of visits} */
+  public int size() {
+    return service.length;
+  }
+
+  /** {@return node number of the start place} */
+  public int start() {
+    return service.length;
+  }
+
+  /** {@return node number of the end place} */
+  public int end() {
+    return service.length + 1;
+  }
+
+  /**
+   * A visit.
+   *
+   * @param visit 0..n-1
+   * @return the visit of that number, in id order
+   */
+  public Visit visit(int visit) {
+    return visits.get(visit);
+  }
+
+  /**
+   * Where a visit stood in the request.
+   *
+   * @param visit 0..n-1
+   * @return index into the request's list
+   */
+  public int requestIndex(int visit) {
+    return requestIndex[visit];
+  }
+
+  /** {@return earliest leaving of the start place} */
+  public int from() {
+    return from;
+  }
+
+  /** {@return last second at which the end place may be reached} */
+  public int latestEnd() {
+    return latestEnd;
+  }
+
+  /** {@return whether the shift has a break} */
+  public boolean hasBreak() {
+    return breakLength > 0;
+  }
+
+  /** {@return length of the break; 0 where there is none} */
+  public int breakLength() {
+    return breakLength;
+  }
+
+  /** {@return earliest start of the break} */
+  public int breakFrom() {
+    return breakFrom;
+  }
+
+  /** {@return latest start of the break} */
+  public int breakTo() {
+    return breakTo;
+  }
+
+  /**
+   * Length of a visit's service.
+   *
+   * @param visit 0..n-1
+   * @return seconds
+   */
+  public int service(int visit) {
+    return service[visit];
+  }
+
+  /**
+   * Whether a visit must be the first of the day.
+   *
+   * @param visit 0..n-1
+   * @return true where it must
+   */
+  public boolean first(int visit) {
+    return first[visit];
+  }
+
+  /**
+   * Last second at which a door may be reached, and the service begun and ended in time.
+   *
+   * @param visit 0..n-1
+   * @return the least of what the arrival windows, done-by and van-within allow
+   */
+  public int latestArrival(int visit) {
+    int latest = arriveTo[visit][arriveTo[visit].length - 1];
+    int latestDone = Math.min(doneBy[visit], vanTo[visit][vanTo[visit].length - 1]);
+    return Math.min(latest, latestDone - service[visit]);
+  }
+
+  /**
+   * First second at which a visit's service may start.
+   *
+   * @param visit 0..n-1
+   * @return the later of the first arrival window and the first van window
+   */
+  public int earliestService(int visit) {
+    return Math.max(arriveFrom[visit][0], vanFrom[visit][0]);
+  }
+
+  /**
+   * Last second at which a door may be left.
+   *
+   * @param visit 0..n-1
+   * @return end of the last van window
+   */
+  public int latestLeave(int visit) {
+    return vanTo[visit][vanTo[visit].length - 1];
+  }
+
+  /**
+   * Whether a road leads from one node to another.
+   *
+   * @param i node left
+   * @param j node reached
+   * @return false where none does
+   */
+  public boolean reaches(int i, int j) {
+    return travel.reaches(place[i], place[j]);
+  }
+
+  /**
+   * Duration of a leg.
+   *
+   * @param i node left
+   * @param j node reached
+   * @param leave leaving time
+   * @return seconds
+   */
+  public int drive(int i, int j, int leave) {
+    return travel.driveSeconds(place[i], place[j], leave);
+  }
+
+  /**
+   * How long a leg's duration stays as it is.
+   *
+   * @param i node left
+   * @param j node reached
+   * @param leave leaving time
+   * @return last leaving time of that duration, as {@link TravelTimes#steadyUntil}
+   */
+  public int steadyUntil(int i, int j, int leave) {
+    return travel.steadyUntil(place[i], place[j], leave);
+  }
+
+  /**
+   * Least duration of a leg over a span of leaving times.
+   *
+   * @param i node left
+   * @param j node reached
+   * @param earliest first leaving time
+   * @param latest last leaving time
+   * @return seconds, a lower bound
+   */
+  public int leastDrive(int i, int j, int earliest, int latest) {
+    return travel.leastDriveSeconds(place[i], place[j], earliest, latest);
+  }
+
+  /**
+   * Price of a leg's kilometres.
+   *
+   * @param i node left
+   * @param j node reached
+   * @return sixtieths
+   */
+  public long legPrice(int i, int j) {
+    return legPrice[i * place.length + j];
+  }
+
+  /** {@return price of one driven second, in sixtieths} */
+  public long drivePrice() {
+    return drivePrice;
+  }
+
+  /** {@return price of one waited second, in sixtieths} */
+  public long waitPrice() {
+    return waitPrice;
+  }
+
+  /**
+   * Price of ending the day at a time.
+   *
+   * @param end arrival at the end place
+   * @return sixtieths for overtime and for the end itself; never falls as {@code end} rises
+   */
+  public long endCost(int end) {
+    return overtimePrice * Math.max(0, end - to) + endPrice * (end - from);
+  }
+
+  private static int[] starts(List<TimeWindow> windows) {
+    return windows.stream().mapToInt(TimeWindow::fromSeconds).toArray();
+  }
+
+  private static int[] ends(List<TimeWindow> windows) {
+    return windows.stream().mapToInt(TimeWindow::toSeconds).toArray();
+  }
+}

@@ -1,0 +1,110 @@
+package dev.dogleg.schedule;
+
+import dev.dogleg.itinerary.DayRequest;
+import dev.dogleg.itinerary.PlannedStop;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The exact timing of one ordered day.
+ *
+ * <p>Least cost over every leaving second, window and place of the break; among equal ones the
+ * earliest end, then the latest leaving of the start place, then the earliest place of the break in
+ * the order, then every door in turn left as early as possible ({@code docs/TIMING.md}).
+ *
+ * <p>Maintainers: one forward pass on prices {@code cost * scale + driven and waited seconds} gives
+ * cost, end and (end less those seconds, service and break) the start. Then the day is walked door
+ * by door; at each the earliest leaving second is tried whose rest still reaches that cost and end.
+ * Only the earliest second, a change of traffic, or the earliest second that meets a van window can
+ * be it, so a handful of passes does. Built per request, then any thread may use it.
+ */
+public final class DayTiming {
+  private final DayModel day;
+  private final DayModel tied;
+  private final int[] byRequest;
+
+  /**
+   * Timing on a model.
+   *
+   * @param day the day
+   */
+  public DayTiming(DayModel day) {
+    this.day = day;
+    this.tied = day.withTies();
+    this.byRequest = new int[day.size()];
+    for (int visit = 0; visit < day.size(); visit++) {
+      byRequest[day.requestIndex(visit)] = visit;
+    }
+  }
+
+  /**
+   * Times an order of the request's visits.
+   *
+   * @param request the request
+   * @param order indices into its visits, each at most once; the others are left out
+   * @return the timed day, or the first rule it cannot keep
+   * @throws IllegalArgumentException where an index is out of range or stands twice
+   */
+  public static TimedOrder time(DayRequest request, List<Integer> order) {
+    DayTiming timing = new DayTiming(DayModel.of(request));
+    return timing.time(
+        order.stream()
+            .mapToInt(
+                index -> {
+                  if (index < 0 || index >= timing.byRequest.length) {
+                    throw new IllegalArgumentException("no visit " + index);
+                  }
+                  return timing.byRequest[index];
+                })
+            .toArray());
+  }
+
+  /**
+   * Times an order of the model's visits.
+   *
+   * @param order numbers of the model's visits, each at most once
+   * @return the timed day, or the first rule it cannot keep
+   * @throws IllegalArgumentException where a visit stands twice
+   */
+  public TimedOrder time(int[] order) {
+    boolean[] seen = new boolean[day.size()];
+    for (int k = 0; k < order.length; k++) {
+      if (seen[order[k]]) {
+        throw new IllegalArgumentException("visit twice: " + day.visit(order[k]).id());
+      }
+      seen[order[k]] = true;
+      if (k > 0 && day.first[order[k]]) {
+        return impossible(new RuleMiss("first", day.visit(order[k]).id(), 0));
+      }
+    }
+    if (order.length == 0) {
+      return new TimedOrder(List.of(), 0, Optional.empty());
+    }
+    OrderChain chain = new OrderChain(tied, order, day.tieScale());
+    if (!chain.runFrom(-1, day.from, day.latestEnd, day.latestEnd, false, OrderChain.ANY_SLOT)) {
+      return impossible(chain.miss());
+    }
+    long cost = chain.bestCost();
+    int end = chain.bestEnd();
+    int slot = earliestSlot(chain, order.length, cost, end);
+    List<PlannedStop> stops = new DayWalk(day, tied, chain, order, slot, cost, end).stops();
+    return new TimedOrder(stops, cost / day.tieScale(), Optional.empty());
+  }
+
+  private int earliestSlot(OrderChain chain, int length, long cost, int end) {
+    for (int slot = -1; slot < 2 * (length - 1); slot++) {
+      int place = slot < 0 ? OrderChain.NO_SLOT : slot;
+      if (chain.runFrom(-1, day.from, day.latestEnd, day.latestEnd, false, place)
+          && chain.bestCost() == cost
+          && chain.bestEnd() == end) {
+        return place;
+      }
+    }
+    throw new IllegalStateException("no place of the break gives the best cost");
+  }
+
+  private static TimedOrder impossible(RuleMiss miss) {
+    return new TimedOrder(new ArrayList<>(), 0, Optional.of(miss));
+  }
+}

@@ -1,0 +1,174 @@
+package dev.dogleg.schedule;
+
+/**
+ * Least cost of driving an order of visits, from any point of it to the end of the day.
+ *
+ * <p>Maintainers: two functions per stop, break not yet taken and taken. {@code breakSlot} names a
+ * place of the break in the order: slot {@code 2k} is after the service of the k-th visit, slot
+ * {@code 2k+1} before the service of the one after it; {@link #ANY_SLOT} leaves it free, {@link
+ * #NO_SLOT} takes none. Mutable, one thread.
+ */
+final class OrderChain {
+  static final int ANY_SLOT = -2;
+  static final int NO_SLOT = -4;
+  static final long IMPOSSIBLE = Long.MAX_VALUE;
+
+  private final DayModel day;
+  private final int[] order;
+  private final MissLog stepLog = new MissLog();
+  private final MissLog breakLog = new MissLog();
+  private final StopStep step;
+  private final StopStep breakStep;
+  private final StopStep quietStep;
+  private RunEnvelope open;
+  private RunEnvelope taken;
+  private RunEnvelope nextOpen;
+  private RunEnvelope nextTaken;
+  private final long scale;
+  private boolean breakNeeded;
+
+  private long bestCost;
+  private int bestEnd;
+  private RuleMiss miss;
+
+  /** A chain over a day whose costs are {@code cost * scale + seconds}. */
+  OrderChain(DayModel day, int[] order, long scale) {
+    this.day = day;
+    this.order = order;
+    this.scale = scale;
+    this.breakNeeded = day.hasBreak() && order.length > 1;
+    step = new StopStep(day, stepLog);
+    breakStep = new StopStep(day, breakLog);
+    quietStep = new StopStep(day);
+    open = new RunEnvelope(day.waitPrice);
+    taken = new RunEnvelope(day.waitPrice);
+    nextOpen = new RunEnvelope(day.waitPrice);
+    nextTaken = new RunEnvelope(day.waitPrice);
+  }
+
+  /** Times the rest of the order: leaving position {@code at} (-1: the start place) in a span. */
+  boolean runFrom(int at, int earliest, int latest, int leaveBy, boolean breakTaken, int slot) {
+    open.clear();
+    taken.clear();
+    (breakTaken ? taken : open).add(earliest, latest, leaveBy, 0, 0);
+    return onwards(at, slot);
+  }
+
+  /** Whether the rest can be driven after an arrival at position {@code at} at one second. */
+  boolean spareFromArrival(int at, int arrive, boolean breakTaken, int slot) {
+    open.clear();
+    taken.clear();
+    BreakAt here = slot >= 0 && slot == 2 * at - 1 ? BreakAt.ON_ARRIVAL : BreakAt.NOWHERE;
+    boolean nowTaken = breakTaken || here != BreakAt.NOWHERE;
+    quietStep.arrive(
+        arrive, arrive, arrive, 0, order[at], here, Integer.MAX_VALUE, nowTaken ? taken : open, 0);
+    return spare(at, slot);
+  }
+
+  /** Whether the rest can be driven where position {@code at} may be left from a second on. */
+  boolean spareFromReady(int at, int ready, int leaveBy, boolean breakTaken, int slot) {
+    open.clear();
+    taken.clear();
+    (breakTaken ? taken : open).add(ready, ready, leaveBy, 0, 0);
+    return spare(at, slot);
+  }
+
+  private boolean spare(int at, int slot) {
+    breakNeeded = slot != NO_SLOT;
+    boolean possible = onwards(at, slot);
+    breakNeeded = day.hasBreak() && order.length > 1;
+    return possible;
+  }
+
+  private boolean onwards(int at, int slot) {
+    miss = null;
+    breakLog.clear();
+    for (int k = at; k + 1 < order.length; k++) {
+      stepLog.clear();
+      nextOpen.clear();
+      nextTaken.clear();
+      int i = k < 0 ? day.start() : order[k];
+      int j = order[k + 1];
+      all(step, open, i, j, BreakAt.NOWHERE, nextOpen);
+      all(step, taken, i, j, BreakAt.NOWHERE, nextTaken);
+      if (day.hasBreak() && k >= 0) {
+        if (slot == ANY_SLOT || slot == 2 * k) {
+          all(breakStep, open, i, j, BreakAt.BEFORE_LEAVING, nextTaken);
+        }
+        if (slot == ANY_SLOT || slot == 2 * k + 1) {
+          all(breakStep, open, i, j, BreakAt.ON_ARRIVAL, nextTaken);
+        }
+      }
+      swap();
+      if (open.size() + taken.size() == 0) {
+        miss = stepLog.at(day.visit(j).id());
+        return false;
+      }
+    }
+    return home();
+  }
+
+  private boolean home() {
+    bestCost = IMPOSSIBLE;
+    bestEnd = 0;
+    int last = order[order.length - 1];
+    stepLog.clear();
+    for (int run = 0; run < taken.size(); run++) {
+      step.toEnd(taken, run, last, day.latestEnd, this::take);
+    }
+    for (int run = 0; run < open.size(); run++) {
+      if (!breakNeeded) {
+        step.toEnd(open, run, last, day.latestEnd, this::take);
+      } else {
+        quietStep.toEnd(open, run, last, Math.min(day.latestEnd, day.breakFrom), this::take);
+      }
+    }
+    if (bestCost == IMPOSSIBLE) {
+      miss = !breakNeeded || taken.size() > 0 ? stepLog.at("") : breakLog.at("");
+    }
+    return bestCost != IMPOSSIBLE;
+  }
+
+  private void take(int end, long cost, int trail) {
+    long money = cost / scale;
+    long bestMoney = bestCost / scale;
+    boolean better =
+        money < bestMoney
+            || (money == bestMoney && (end < bestEnd || (end == bestEnd && cost < bestCost)));
+    if (bestCost == IMPOSSIBLE || better) {
+      bestCost = cost;
+      bestEnd = end;
+    }
+  }
+
+  private void all(
+      StopStep by, RunEnvelope source, int i, int j, BreakAt breakAt, RunEnvelope target) {
+    for (int run = 0; run < source.size(); run++) {
+      by.toVisit(source, run, i, j, breakAt, Integer.MAX_VALUE, target, 0);
+    }
+  }
+
+  private void swap() {
+    RunEnvelope openBefore = open;
+    RunEnvelope takenBefore = taken;
+    open = nextOpen;
+    taken = nextTaken;
+    nextOpen = openBefore;
+    nextTaken = takenBefore;
+  }
+
+  /** {@return cost of the last run, with its scale; only where it was possible} */
+  long bestCost() {
+    return bestCost;
+  }
+
+  /** {@return end of the last run; only where it was possible} */
+  int bestEnd() {
+    return bestEnd;
+  }
+
+  /** {@return why the last run was impossible} */
+  RuleMiss miss() {
+    return miss;
+  }
+}
