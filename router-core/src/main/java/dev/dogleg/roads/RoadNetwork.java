@@ -1,0 +1,175 @@
+package dev.dogleg.roads;
+
+import com.graphhopper.routing.util.EncodingManager;
+import com.graphhopper.storage.BaseGraph;
+import com.graphhopper.storage.DAType;
+import com.graphhopper.storage.GHDirectory;
+import com.graphhopper.storage.StorableProperties;
+import com.graphhopper.storage.index.LocationIndexTree;
+import dev.dogleg.model.GeoPoint;
+import dev.dogleg.travel.TravelMatrix;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The roads of one map file for one van.
+ *
+ * <p>Life cycle: opened, then asked by any number of threads, then closed.
+ */
+public final class RoadNetwork implements AutoCloseable {
+  /**
+   * Names of the road classes that traffic slows apart: {@code motorway} (motorways and trunk
+   * roads), {@code main} (primary to tertiary), {@code street} (residential and unclassified),
+   * {@code service} (drives, yards, tracks, ferries).
+   */
+  public static final List<String> ROAD_CLASSES = TrafficClass.NAMES;
+
+  /** Must stand wherever something drawn from the map is shown. */
+  public static final String ATTRIBUTION = "© OpenStreetMap contributors, ODbL";
+
+  private final String key;
+  private final BaseGraph base;
+  private final LocationIndexTree index;
+  private final Hierarchy hierarchy;
+  private final Snapper snapper;
+  private final RouteDrawer drawer;
+
+  private RoadNetwork(
+      String key,
+      BaseGraph base,
+      LocationIndexTree index,
+      EncodingManager values,
+      RoadStore.Stored stored) {
+    this.key = key;
+    this.base = base;
+    this.index = index;
+    this.hierarchy = stored.hierarchy;
+    this.snapper = new Snapper(base, index, values, stored.hierarchy.graph, stored.network, key);
+    this.drawer = new RouteDrawer(base, stored.hierarchy.graph);
+  }
+
+  /**
+   * Opens a map. The first time for a map and a van it is read, which takes seconds to minutes;
+   * later it is loaded from the cache. Safe when several processes or threads do it at once.
+   *
+   * @param mapFile an OpenStreetMap extract: {@code .osm.pbf}, {@code .osm}, {@code .osm.gz} or
+   *     {@code .osm.bz2}, told apart by its first bytes
+   * @param van what the van needs of a road
+   * @param cacheFolder where results are kept; made where it is missing
+   * @param progress hears how it goes
+   * @return the roads
+   * @throws dev.dogleg.fault.FaultException where the file cannot be used; its fault says why and
+   *     what to do, and nothing is left behind in the cache folder
+   */
+  public static RoadNetwork open(Path mapFile, VanCard van, Path cacheFolder, Progress progress) {
+    progress.begins(MapPhase.CHECKING, "");
+    MapFile file = MapFile.look(mapFile);
+    RoadCache cache = new RoadCache(cacheFolder, file.checksum(), van, progress);
+    MapImport importer = new MapImport(file, van, progress);
+    Path entry = cache.find(importer::into);
+    progress.begins(MapPhase.LOADING, "");
+    try {
+      return load(entry, cache.key(), van);
+    } catch (IOException | RuntimeException e) {
+      cache.discard(String.valueOf(e.getMessage()));
+    }
+    Path rebuilt = cache.find(importer::into);
+    try {
+      return load(rebuilt, cache.key(), van);
+    } catch (IOException e) {
+      throw RoadFaults.cacheUnusable(cacheFolder, String.valueOf(e.getMessage()));
+    }
+  }
+
+  private static RoadNetwork load(Path entry, String key, VanCard van) throws IOException {
+    RoadStore.Stored stored = RoadStore.read(entry.resolve(MapImport.STORE_FILE), van);
+    GHDirectory directory =
+        new GHDirectory(entry.resolve(MapImport.GRAPH_FOLDER).toString(), DAType.RAM_STORE);
+    StorableProperties properties = new StorableProperties(directory);
+    if (!properties.loadExisting()) {
+      throw new IOException("no properties");
+    }
+    EncodingManager values = EncodingManager.fromProperties(properties);
+    BaseGraph base =
+        new BaseGraph.Builder(values)
+            .setDir(directory)
+            .withTurnCosts(values.needsTurnCostsSupport())
+            .build();
+    if (!base.loadExisting() || base.getEdges() != stored.hierarchy.graph.edges) {
+      throw new IOException("graph and flat arrays differ");
+    }
+    LocationIndexTree index = new LocationIndexTree(base, directory);
+    if (!index.loadExisting()) {
+      throw new IOException("no location index");
+    }
+    return new RoadNetwork(key, base, index, values, stored);
+  }
+
+  /**
+   * Puts a place on a road.
+   *
+   * @param place the place
+   * @param streetName street of its address, which is preferred within reason; empty where unknown
+   * @return where it was put, and what to know about it; without a point where no drivable road
+   *     lies within {@link SnapReport#FARTHEST_METRES}
+   */
+  public SnapReport snap(GeoPoint place, String streetName) {
+    return snapper.snap(place, streetName);
+  }
+
+  /**
+   * Best drive for every ordered pair.
+   *
+   * @param places points of this network, at least one
+   * @return free-flow seconds per class of {@link #ROAD_CLASSES}, turn seconds and metres; a pair
+   *     without a road says so. What a pair gets does not depend on the other places.
+   */
+  public TravelMatrix matrix(List<RoadPoint> places) {
+    return MatrixFiller.fill(hierarchy, seats(places));
+  }
+
+  /**
+   * The drive of one pair, drawn; its seconds and metres are those of the matrix.
+   *
+   * @param from point of this network
+   * @param to point of this network
+   * @return the drive; empty where no road leads
+   */
+  public Optional<RoadRoute> route(RoadPoint from, RoadPoint to) {
+    List<Seat> seats = seats(List.of(from, to));
+    ManyToMany search = new ManyToMany(hierarchy, seats.subList(1, 2));
+    ManyToMany.Meeting meeting = search.from(seats.get(0))[0];
+    if (meeting == null) {
+      return Optional.empty();
+    }
+    PathSums sums = search.sums(seats.get(0), seats.get(1), meeting);
+    return Optional.of(drawer.draw(seats.get(0), seats.get(1), search.keys(meeting), sums));
+  }
+
+  private List<Seat> seats(List<RoadPoint> places) {
+    for (RoadPoint place : places) {
+      if (!place.networkKey().equals(key)) {
+        throw new IllegalArgumentException("a point of another network: " + place);
+      }
+    }
+    return places.stream().map(place -> new Seat(hierarchy.graph, place)).toList();
+  }
+
+  /** The contracted graph, for tests. */
+  Hierarchy hierarchy() {
+    return hierarchy;
+  }
+
+  /** The imported graph, for tests. */
+  BaseGraph baseGraph() {
+    return base;
+  }
+
+  @Override
+  public void close() {
+    index.close();
+    base.close();
+  }
+}
