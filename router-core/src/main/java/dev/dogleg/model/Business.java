@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param country ISO 3166-1 alpha-2, upper case; phones without a country code are read in it
  * @param currency ISO 4217
  * @param zone time zone of all its days
+ * @param drivesOnLeft whether traffic keeps to the left
  * @param map map extract, or empty where the command line names it
  * @param groomers at least one, ids unique
  * @param vans at least one, ids unique
@@ -30,6 +31,7 @@ public record Business(
     String country,
     Currency currency,
     ZoneId zone,
+    boolean drivesOnLeft,
     Optional<Path> map,
     List<Groomer> groomers,
     List<Van> vans,

@@ -8,10 +8,12 @@ import java.util.OptionalInt;
  *
  * @param id unique in a card
  * @param name as called
- * @param heightCentimetres 100..450
- * @param widthCentimetres 100..300, without mirrors
- * @param lengthCentimetres 200..1,500
- * @param weightKilograms laden, 500..20,000
+ * @param heightCentimetres with everything on the roof, 100..500
+ * @param widthCentimetres with mirrors, 100..300
+ * @param lengthCentimetres 200..2,000
+ * @param weightKilograms permitted gross weight, 500..40,000
+ * @param topSpeedKmh fastest it is ever driven, 30..130
+ * @param ferries whether ferries may be used
  * @param freshLitres fresh-water tank, 0..2,000, or empty: water is not planned
  * @param greyLitres grey-water tank, 0..2,000, or empty
  * @param lift whether it has a lift or ramp table
@@ -23,6 +25,8 @@ public record Van(
     int widthCentimetres,
     int lengthCentimetres,
     int weightKilograms,
+    int topSpeedKmh,
+    boolean ferries,
     OptionalInt freshLitres,
     OptionalInt greyLitres,
     boolean lift) {
@@ -31,10 +35,11 @@ public record Van(
   public Van {
     Ids.checked(id);
     Objects.requireNonNull(name, "name");
-    check("heightCentimetres", heightCentimetres, 100, 450);
+    check("heightCentimetres", heightCentimetres, 100, 500);
     check("widthCentimetres", widthCentimetres, 100, 300);
-    check("lengthCentimetres", lengthCentimetres, 200, 1_500);
-    check("weightKilograms", weightKilograms, 500, 20_000);
+    check("lengthCentimetres", lengthCentimetres, 200, 2_000);
+    check("weightKilograms", weightKilograms, 500, 40_000);
+    check("topSpeedKmh", topSpeedKmh, 30, 130);
     freshLitres.ifPresent(litres -> check("freshLitres", litres, 0, 2_000));
     greyLitres.ifPresent(litres -> check("greyLitres", litres, 0, 2_000));
   }

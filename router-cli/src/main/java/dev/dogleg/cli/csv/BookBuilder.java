@@ -1,0 +1,182 @@
+package dev.dogleg.cli.csv;
+
+import dev.dogleg.cli.settings.Card;
+import dev.dogleg.fault.Fault;
+import dev.dogleg.fault.Faults;
+import dev.dogleg.fault.Severity;
+import dev.dogleg.model.Book;
+import dev.dogleg.model.Booking;
+import dev.dogleg.model.Client;
+import dev.dogleg.model.Pet;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Joins the tables of a book: clients, their pets, their bookings. */
+final class BookBuilder {
+  private final ReadOptions options;
+  private final Optional<Card> card;
+  private final Faults faults;
+  private final Sources sources = new Sources();
+  private final People people = new People();
+
+  BookBuilder(ReadOptions options, Optional<Card> card, Faults faults) {
+    this.options = options;
+    this.card = card;
+    this.faults = faults;
+  }
+
+  static ReadBook nothing(Faults faults) {
+    return new ReadBook(
+        Optional.empty(), Optional.empty(), Corrections.of(Map.of()), new Sources(), faults);
+  }
+
+  ReadBook build(Table bookingTable, Table clientTable, Table petTable, Table placeTable) {
+    List<Cells> placeRows = cells(placeTable);
+    Corrections corrections = PlaceRows.read(placeRows, options.bounds());
+    Context context = new Context(card, options.tables(), options.bounds(), corrections);
+    List<Cells> clientRows = new ArrayList<>(cells(clientTable));
+    List<Cells> petRows = cells(petTable);
+    List<Cells> bookingRows = cells(bookingTable);
+
+    clientRows.forEach(people::add);
+    WideRows wide = new WideRows(people);
+    List<Cells> wideClients =
+        clientTable.columns().isEmpty() || describesDoors(bookingTable)
+            ? wide.clients(bookingRows)
+            : List.of();
+    wideClients.forEach(people::add);
+    for (Cells row : petRows) {
+      people.find(row).ifPresent(owner -> People.add(owner, row));
+    }
+    wide.pets(bookingRows, petTable.columns().isEmpty());
+    people.giveIds();
+    for (Person person : people.all()) {
+      ClientRecord.read(person, context);
+      person.animals().forEach(animal -> PetRecord.read(animal, context));
+    }
+    List<Booking> bookings = bookings(bookingRows, context);
+    Faults all = collect(List.of(placeRows, clientRows, petRows, bookingRows), wideClients);
+    Optional<Book> book =
+        all.stops() || card.isEmpty() ? Optional.empty() : Optional.of(book(bookings));
+    return new ReadBook(card, book, corrections, sources, all);
+  }
+
+  private List<Cells> cells(Table table) {
+    table.rows().forEach(sources::raw);
+    return table.rows().stream().map(Cells::new).toList();
+  }
+
+  private static boolean describesDoors(Table bookings) {
+    return bookings.columns().contains(Column.ADDRESS) || bookings.columns().contains(Column.PIN);
+  }
+
+  private List<Booking> bookings(List<Cells> rows, Context context) {
+    Map<String, Booking> byId = new LinkedHashMap<>();
+    Map<String, Integer> taken = new HashMap<>();
+    Optional<DayCheck> days = card.map(found -> new DayCheck(found.business()));
+    for (Cells cells : rows) {
+      Optional<Booking> booking = BookingRecord.read(cells, people, context);
+      booking.ifPresent(
+          found -> {
+            if (found.status().open()) {
+              days.ifPresent(check -> check.check(found, cells));
+            }
+            twice(found, cells, byId, taken);
+            if (!cells.bad()) {
+              byId.put(found.id(), found);
+              sources.booking(found.id(), cells.row());
+            }
+          });
+      boolean told = cells.has(Column.TOLD) && booking.map(b -> b.status().open()).orElse(true);
+      if (told || options.strict()) {
+        cells.stopInsteadOfAside();
+      }
+    }
+    return List.copyOf(byId.values());
+  }
+
+  /**
+   * A booking is there twice where its id is, or where one of its pets is open for the same date.
+   */
+  private static void twice(
+      Booking booking, Cells cells, Map<String, Booking> byId, Map<String, Integer> taken) {
+    int row = cells.row().where().row();
+    if (byId.containsKey(booking.id())) {
+      cells.aside(
+          "duplicate-row",
+          cells.has(Column.BOOKING) ? Column.BOOKING : Column.CLIENT,
+          "this booking is in the book already: " + booking.id(),
+          "remove it, or give each its own booking id");
+      return;
+    }
+    if (!booking.status().open()) {
+      return;
+    }
+    String dates = booking.dates().map(Object::toString).orElse("");
+    for (var pet : booking.pets()) {
+      Integer before = taken.putIfAbsent(pet.petId() + "@" + dates, row);
+      if (before != null && before != row) {
+        cells.aside(
+            "duplicate-row",
+            cells.has(Column.PET) ? Column.PET : Column.PETS,
+            "row " + before + " books this pet for the same date",
+            "remove one of them");
+        return;
+      }
+    }
+  }
+
+  /** Puts the faults of all rows in order: by file as read, then by row. */
+  private Faults collect(List<List<Cells>> tables, List<Cells> wideClients) {
+    List<Fault> found = new ArrayList<>(faults.all());
+    tables.forEach(rows -> rows.forEach(cells -> found.addAll(cells.faults())));
+    wideClients.forEach(cells -> found.addAll(cells.faults()));
+    Set<Cells> seen = Collections.newSetFromMap(new IdentityHashMap<>());
+    tables.forEach(seen::addAll);
+    for (Person person : people.all()) {
+      person.animals().stream()
+          .map(Animal::cells)
+          .filter(cells -> !seen.contains(cells))
+          .forEach(cells -> found.addAll(cells.faults()));
+    }
+    List<String> files = found.stream().map(fault -> fault.where().file()).distinct().toList();
+    Faults ordered = new Faults();
+    found.stream()
+        .sorted(
+            Comparator.comparingInt((Fault fault) -> files.indexOf(fault.where().file()))
+                .thenComparingInt(fault -> fault.where().row()))
+        .map(fault -> strict(fault))
+        .distinct()
+        .forEach(ordered::add);
+    return ordered;
+  }
+
+  private Fault strict(Fault fault) {
+    return options.strict() && fault.severity() == Severity.ASIDE ? fault.as(Severity.STOP) : fault;
+  }
+
+  private Book book(List<Booking> bookings) {
+    List<Client> clients = new ArrayList<>();
+    List<Pet> pets = new ArrayList<>();
+    for (Person person : people.all()) {
+      if (person.client().isEmpty()) {
+        continue;
+      }
+      clients.add(person.client().get());
+      sources.client(person.id(), person.cells().row());
+      for (Animal animal : person.animals()) {
+        animal.pet().ifPresent(pets::add);
+        sources.pet(animal.id(), animal.cells().row());
+      }
+    }
+    return new Book(card.orElseThrow().business(), clients, pets, bookings);
+  }
+}

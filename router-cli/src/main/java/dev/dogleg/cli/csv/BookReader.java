@@ -1,0 +1,134 @@
+package dev.dogleg.cli.csv;
+
+import dev.dogleg.cli.file.TextFile;
+import dev.dogleg.cli.settings.Card;
+import dev.dogleg.cli.settings.CardReader;
+import dev.dogleg.fault.Fault;
+import dev.dogleg.fault.Faults;
+import dev.dogleg.fault.Severity;
+import dev.dogleg.fault.Where;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Reads a book folder, or one wide bookings file with a card of its own. */
+public final class BookReader {
+  /** Bookings in a book folder. */
+  public static final String BOOKINGS = "bookings.csv";
+
+  /** Clients in a book folder; may be missing where bookings are wide. */
+  public static final String CLIENTS = "clients.csv";
+
+  /** Pets in a book folder; may be missing where bookings are wide. */
+  public static final String PETS = "pets.csv";
+
+  /** Corrected addresses in a book folder; may be missing. */
+  public static final String PLACES = "places.csv";
+
+  /** Names that later files of a book folder will have. */
+  private static final List<String> RESERVED = List.of("days.csv", "rules.csv");
+
+  private final ReadOptions options;
+  private final Faults faults = new Faults();
+
+  private BookReader(ReadOptions options) {
+    this.options = options;
+  }
+
+  /**
+   * Reads a book. Never throws for what a file holds.
+   *
+   * @param path a book folder, or one wide bookings file
+   * @param options how to read it
+   * @return the book and all faults; the book is empty exactly where a fault stops the run
+   */
+  public static ReadBook read(Path path, ReadOptions options) {
+    return new BookReader(options).read(path);
+  }
+
+  private ReadBook read(Path path) {
+    boolean alone = Files.exists(path) && !Files.isDirectory(path);
+    Path folder = alone ? path.toAbsolutePath().getParent() : path;
+    if (!alone && !Files.isDirectory(path)) {
+      TextFile.read(path, path.toString(), faults);
+      return BookBuilder.nothing(faults);
+    }
+    Optional<Card> card = card(alone, folder);
+    Optional<Table> bookings =
+        alone
+            ? table(path, path.toString(), Column.BOOKINGS)
+            : table(folder.resolve(BOOKINGS), BOOKINGS, Column.BOOKINGS);
+    Table clients = alone ? Table.none(CLIENTS) : optional(folder, CLIENTS, Column.CLIENTS);
+    Table pets = alone ? Table.none(PETS) : optional(folder, PETS, Column.PETS_TABLE);
+    Table places = optional(folder, PLACES, Column.PLACES);
+    if (!alone) {
+      reserved(folder);
+    }
+    bookings.ifPresent(table -> doors(table, clients));
+    return new BookBuilder(options, card, faults)
+        .build(bookings.orElse(Table.none(BOOKINGS)), clients, pets, places);
+  }
+
+  private Optional<Card> card(boolean alone, Path folder) {
+    if (options.business().isPresent()) {
+      Path path = options.business().get();
+      return CardReader.read(path, path.toString(), faults);
+    }
+    if (alone && !Files.exists(folder.resolve(CardReader.FILE))) {
+      faults.add(
+          new Fault(
+              "missing-card",
+              Severity.STOP,
+              Where.NOWHERE,
+              "",
+              "a business card is needed beside the bookings",
+              "name one with --business, or put business.yaml into the same folder"));
+      return Optional.empty();
+    }
+    return CardReader.read(folder.resolve(CardReader.FILE), CardReader.FILE, faults);
+  }
+
+  private Table optional(Path folder, String name, Set<Column> columns) {
+    return Files.exists(folder.resolve(name))
+        ? table(folder.resolve(name), name, columns).orElse(Table.none(name))
+        : Table.none(name);
+  }
+
+  private Optional<Table> table(Path path, String name, Set<Column> columns) {
+    return TextFile.read(path, name, faults)
+        .flatMap(file -> TableReader.read(file, columns, faults));
+  }
+
+  private void reserved(Path folder) {
+    for (String name : RESERVED) {
+      if (Files.exists(folder.resolve(name))) {
+        faults.add(
+            new Fault(
+                "not-read-yet",
+                Severity.LOOK,
+                Where.file(name),
+                "",
+                "is not read by this version: its rules are not kept",
+                "take it out of the folder once you have seen to it by hand"));
+      }
+    }
+  }
+
+  /** Somebody has to say where the doors are. */
+  private void doors(Table bookings, Table clients) {
+    boolean wide =
+        bookings.columns().contains(Column.ADDRESS) || bookings.columns().contains(Column.PIN);
+    if (clients.columns().isEmpty() && !wide && !faults.stops()) {
+      faults.add(
+          new Fault(
+              "missing-column",
+              Severity.STOP,
+              Where.row(bookings.name(), 1).at(Column.ADDRESS.label()),
+              "",
+              "an address in each row, or a file " + CLIENTS + ", was expected",
+              "first columns of a wide file: client,pet,address,breed,service,when,minutes"));
+    }
+  }
+}

@@ -1,0 +1,48 @@
+package dev.dogleg.cli.csv;
+
+import dev.dogleg.model.GeoPoint;
+import java.text.Normalizer;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/**
+ * Where typed addresses really are, from {@code places.csv}; wins over any look-up. Case,
+ * punctuation and spaces of the typed address do not matter, all else does.
+ */
+public final class Corrections {
+  private static final Pattern SIGNS = Pattern.compile("[^\\p{L}\\p{M}\\p{N}]+");
+
+  private final Map<String, GeoPoint> points;
+
+  private Corrections(Map<String, GeoPoint> points) {
+    this.points = Collections.unmodifiableMap(new LinkedHashMap<>(points));
+  }
+
+  static Corrections of(Map<String, GeoPoint> byKey) {
+    return new Corrections(byKey);
+  }
+
+  static String key(String address) {
+    String text = Normalizer.normalize(address, Normalizer.Form.NFC).toLowerCase(Locale.ROOT);
+    return SIGNS.matcher(text).replaceAll(" ").strip();
+  }
+
+  /**
+   * The corrected point of an address.
+   *
+   * @param address as typed
+   * @return the point, or empty
+   */
+  public Optional<GeoPoint> pin(String address) {
+    return Optional.ofNullable(points.get(key(address)));
+  }
+
+  /** {@return how many addresses are corrected} */
+  public int size() {
+    return points.size();
+  }
+}

@@ -1,0 +1,88 @@
+package dev.dogleg.cli.csv;
+
+import dev.dogleg.cli.words.Nearness;
+import dev.dogleg.fault.Fault;
+import dev.dogleg.fault.Faults;
+import dev.dogleg.fault.Severity;
+import dev.dogleg.fault.Where;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * The first line of a table: which cell is which column.
+ *
+ * @param names cells as they stand there
+ * @param columns the known column of each cell, or empty for a person's own column
+ */
+record Header(List<String> names, List<Optional<Column>> columns) {
+  /** A person's own column that begins like this is never taken for a misspelt one. */
+  private static final String OWN = "x_";
+
+  Header {
+    names = List.copyOf(names);
+    columns = List.copyOf(columns);
+  }
+
+  /** A header cell as it is compared: lower case, spaces and hyphens as underscores. */
+  static String fold(String cell) {
+    return cell.strip()
+        .toLowerCase(Locale.ROOT)
+        .replaceAll("[\\s\\u00a0-]+", "_")
+        .replaceAll("[?*:.]+$", "");
+  }
+
+  /** Reads the cells; faults in a header stop the run, since every row would be misread. */
+  static Header read(List<String> cells, Set<Column> known, Where where, Faults faults) {
+    List<Optional<Column>> columns =
+        cells.stream().map(cell -> Column.of(fold(cell), known)).toList();
+    Set<Column> present = EnumSet.noneOf(Column.class);
+    Set<String> seen = new HashSet<>();
+    for (int i = 0; i < cells.size(); i++) {
+      columns.get(i).ifPresent(present::add);
+      String folded = fold(cells.get(i));
+      if (!folded.isEmpty() && !seen.add(folded)) {
+        stop(
+            faults,
+            "duplicate-column",
+            where.at(folded),
+            cells.get(i),
+            "each column once was" + " expected",
+            "rename or remove one of them");
+      }
+    }
+    List<String> missing =
+        Column.labels(known.stream().filter(c -> !present.contains(c)).collect(Collectors.toSet()));
+    for (int i = 0; i < cells.size(); i++) {
+      String folded = fold(cells.get(i));
+      if (columns.get(i).isPresent() || folded.isEmpty() || folded.startsWith(OWN)) {
+        continue;
+      }
+      Optional<String> near = Nearness.nearest(folded, missing);
+      near.ifPresent(
+          name ->
+              stop(
+                  faults,
+                  "misspelt-column",
+                  where.at(folded),
+                  folded,
+                  "the column " + name + " is near",
+                  "rename it to " + name + ", or to " + OWN + folded + " if it is your own"));
+    }
+    return new Header(new ArrayList<>(cells), columns);
+  }
+
+  boolean has(Column column) {
+    return columns.contains(Optional.of(column));
+  }
+
+  private static void stop(
+      Faults faults, String code, Where where, String seen, String expected, String hint) {
+    faults.add(new Fault(code, Severity.STOP, where, seen, expected, hint));
+  }
+}

@@ -1,0 +1,54 @@
+package dev.dogleg.cli.settings;
+
+import dev.dogleg.cli.words.DateOrder;
+import dev.dogleg.cli.words.WeightGrammar;
+import dev.dogleg.itinerary.Prices;
+import dev.dogleg.model.Business;
+import dev.dogleg.model.Groomer;
+import dev.dogleg.model.WallSpan;
+import dev.dogleg.model.Worth;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * A business card as read.
+ *
+ * @param business what it says of the business
+ * @param dateOrder how the book's dates are written
+ * @param weightUnit unit of a weight without one
+ * @param inForce every setting with its source, in the card's order
+ */
+public record Card(
+    Business business, DateOrder dateOrder, WeightGrammar.Unit weightUnit, List<InForce> inForce) {
+
+  /** Copies the list. */
+  public Card {
+    Objects.requireNonNull(business, "business");
+    Objects.requireNonNull(dateOrder, "dateOrder");
+    Objects.requireNonNull(weightUnit, "weightUnit");
+    inForce = List.copyOf(inForce);
+  }
+
+  /** {@return from the earliest start to the latest end of any shift: the hours usually worked} */
+  public WallSpan usualHours() {
+    int from = WallSpan.MIDNIGHT;
+    int to = 0;
+    for (Groomer groomer : business.groomers()) {
+      for (WallSpan hours : groomer.hours().values()) {
+        from = Math.min(from, hours.fromSeconds());
+        to = Math.max(to, hours.toSeconds());
+      }
+    }
+    return from < to ? new WallSpan(from, to) : new WallSpan(0, WallSpan.MIDNIGHT);
+  }
+
+  /** {@return what things are worth, in the planner's form} */
+  public Prices prices() {
+    Worth worth = business.worth();
+    return new Prices(
+        worth.kilometreSeconds(),
+        worth.waitingMinuteSeconds(),
+        worth.overtimeMinuteSeconds(),
+        worth.endMinuteSeconds());
+  }
+}
