@@ -110,6 +110,11 @@ class ArchitectureTest {
   }
 
   @Test
+  void onlyGroomReadsTables() {
+    onlySees("groom", "com.opencsv..");
+  }
+
+  @Test
   void statisticsStayWhereTheyBelong() {
     noClasses()
         .that()
