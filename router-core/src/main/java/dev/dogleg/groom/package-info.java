@@ -17,10 +17,9 @@
  * starter tables once takes tens of milliseconds.
  *
  * <p><b>Where it comes from.</b> Minutes: see the provenance of each row. Lognormal durations: by
- * analogy with surgery (Strum, May, Vargas, <i>Modeling the uncertainty of surgical procedure
- * times</i>, Anesthesiology 92, 2000; volume and year from memory); no distribution of grooming
- * times was found published. Sum of several grooms: moments matched, L. F. Fenton, <i>The sum of
- * log-normal probability distributions in scatter transmission systems</i>, IRE Transactions on
- * Communications Systems 8, 1960.
+ * analogy with surgery (Strum and others, Anesthesiology 98, 2003; May, Strum and Vargas, Decision
+ * Sciences 31, 2000); no distribution of grooming times was found published. Sum of several grooms:
+ * moments matched, L. F. Fenton, <i>The sum of log-normal probability distributions in scatter
+ * transmission systems</i>, IRE Transactions on Communications Systems 8, 1960.
  */
 package dev.dogleg.groom;

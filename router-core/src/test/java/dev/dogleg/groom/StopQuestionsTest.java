@@ -43,12 +43,24 @@ class StopQuestionsTest {
 
   private static Business business(int stopSeconds, int extraPetSeconds) {
     Van van =
-        new Van("van", "Van", 280, 210, 600, 3500, OptionalInt.empty(), OptionalInt.empty(), false);
+        new Van(
+            "van",
+            "Van",
+            280,
+            210,
+            600,
+            3500,
+            110,
+            false,
+            OptionalInt.empty(),
+            OptionalInt.empty(),
+            false);
     return new Business(
         "Ann and her van",
         "US",
         Currency.getInstance("USD"),
         ZoneId.of("UTC"),
+        false,
         Optional.empty(),
         List.of(GROOMER),
         List.of(van),
