@@ -19,6 +19,7 @@ import javax.imageio.ImageIO;
 final class MapPicture {
   private static final Color SEA = new Color(0xb8d8e8);
   private static final Color LAND = new Color(0xf2efe4);
+  private static final Color WOOD = new Color(0xcfdfbf);
   private static final Color HOUSE = new Color(0xc9b8a0);
 
   private final Map<Long, OsmNode> nodes = new HashMap<>();
@@ -52,14 +53,14 @@ final class MapPicture {
   static void write(OsmMap map, Path file, int width, double lat, double lon, double widthMetres)
       throws IOException {
     int height = (int) (width * 0.82);
-    BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_BYTE_INDEXED);
+    BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
     double pixelsPerMetre = width / widthMetres;
     double scaleY = pixelsPerMetre * 111_195 / 1e7;
     double scaleX = scaleY * Math.cos(Math.toRadians(lat));
     View view =
         new View(lon * 1e7 - width / scaleX / 2, lat * 1e7 + height / scaleY / 2, scaleX, scaleY);
     new MapPicture(map, image, view).draw(map, (float) Math.max(1, pixelsPerMetre * 9));
-    ImageIO.write(image, "png", file.toFile());
+    ImageIO.write(FewColours.of(image), "png", file.toFile());
   }
 
   private void draw(OsmMap map, float thin) {
@@ -69,6 +70,10 @@ final class MapPicture {
         .forEach(way -> land.append(path(way), false));
     ink.setColor(LAND);
     ink.fill(land);
+    ink.setColor(WOOD);
+    map.ways().stream()
+        .filter(way -> "wood".equals(way.tags().get("natural")))
+        .forEach(way -> ink.fill(path(way)));
     ink.setColor(SEA);
     map.ways().stream()
         .filter(way -> "water".equals(way.tags().get("natural")))

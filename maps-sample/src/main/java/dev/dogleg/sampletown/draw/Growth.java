@@ -13,10 +13,12 @@ import org.locationtech.jts.geom.Polygon;
 
 /** Lets bent side streets grow from streets until an area is full, as in a suburb or a village. */
 public final class Growth {
-  private static final double[] LENGTHS = {330, 250, 180, 120, 80};
+  private static final double[] LENGTHS = {520, 420, 330, 250, 180, 120, 80};
   private static final double PACE_METRES = 22;
   private static final double CLEAR_METRES = 46;
-  private static final int GENERATIONS = 3;
+  private static final double LATER_SPACING_METRES = 125;
+  private static final double MEET_METRES = 12;
+  private static final int GENERATIONS = 4;
 
   private final StreetNet net;
   private final NearPoints taken;
@@ -58,8 +60,9 @@ public final class Growth {
     while (!open.isEmpty()) {
       Branch parent = open.remove();
       double length = parent.stroke.length();
+      double spacing = parent.generation == 0 ? spacingMetres : LATER_SPACING_METRES;
       int side = 1;
-      for (double at = spacingMetres * 0.6; at < length - 25; at += spacingMetres / 2) {
+      for (double at = Math.min(60, length / 2); at < length - 25; at += spacing / 2) {
         side = -side;
         if (!names.hasNext()) {
           return;
@@ -82,7 +85,7 @@ public final class Growth {
       Stroke parent, double at, int side, IndexedPointInAreaLocator inside) {
     Coordinate root = parent.at(at);
     double degrees = Plane.degrees(root, parent.beside(at, side * 10.0)) + random.nextInt(21) - 10;
-    double bendDegrees = random.nextInt(13) - 6;
+    double bendDegrees = (random.nextInt(9) - 4) * 0.8;
     for (double length : LENGTHS) {
       List<Coordinate> points = new ArrayList<>();
       points.add(root);
@@ -98,9 +101,25 @@ public final class Growth {
                 && (here.distance(root) < CLEAR_METRES + 8 || !taken.anyWithin(here, CLEAR_METRES));
       }
       if (clear) {
+        meet(points, heading);
         return points;
       }
     }
     return List.of();
+  }
+
+  /** Where another street lies ahead, two streets in three lead on to it. */
+  private void meet(List<Coordinate> points, double heading) {
+    if (random.nextInt(3) == 0) {
+      return;
+    }
+    Coordinate here = points.get(points.size() - 1);
+    for (double walked = 0; walked < 90; walked += MEET_METRES) {
+      here = Plane.step(here, heading, MEET_METRES);
+      if (taken.anyWithin(here, MEET_METRES)) {
+        points.add(here);
+        return;
+      }
+    }
   }
 }

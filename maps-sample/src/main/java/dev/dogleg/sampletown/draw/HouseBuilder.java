@@ -78,6 +78,7 @@ public final class HouseBuilder {
   private void build(int index) {
     Stroke stroke = strokes.get(index);
     List<Double> crossings = crossings(stroke);
+    boolean scattered = stroke.houses() == HouseStyle.SCATTERED;
 
     int firstBlock = blocks.getOrDefault(street[index], 0);
     blocks.put(street[index], firstBlock + crossings.size() - 1);
@@ -86,14 +87,14 @@ public final class HouseBuilder {
       double to = crossings.get(block + 1) - CORNER_METRES;
       for (int side : new int[] {1, -1}) {
         List<Coordinate> doors = new ArrayList<>();
-        double at = from + random.nextInt(4);
+        double at = from + (scattered ? random.nextInt(300) : random.nextInt(4));
         while (at < to) {
           Coordinate door = stroke.beside(at, side * (SET_BACK_METRES + random.nextInt(4)));
           if (clearance.isFree(door, index) && !built.anyWithin(door, APART_METRES)) {
             doors.add(door);
             built.add(door);
           }
-          at += 17 + random.nextInt(7);
+          at += scattered ? 150 + random.nextInt(500) : 17 + random.nextInt(7);
         }
         number(stroke, new Row(doors, side, street[index], firstBlock + block));
       }

@@ -6,6 +6,8 @@ public enum HouseStyle {
   NONE,
   /** Odd on the left, even on the right, counted on from the start of the street. */
   COUNTED,
+  /** As counted, but far apart, as on a country road. */
+  SCATTERED,
   /** As counted, but each crossing begins a new hundred. */
   HUNDREDS,
   /** Number of the crossing, hyphen, number of the house. */

@@ -7,7 +7,7 @@ import java.util.Map;
 
 /** Tells pieces of one street from another street of the same name somewhere else. */
 final class SameStreet {
-  private static final double GAP_METRES = 120;
+  private static final double GAP_METRES = 220;
 
   private SameStreet() {}
 

@@ -33,6 +33,35 @@ public final class StreetNet {
   }
 
   /**
+   * Starts or ends something on a road: gives the nearest road on the ground a corner there.
+   *
+   * @param near where the corner should be, about
+   * @param reachMetres how far the road may be
+   * @return the corner; the point itself if no road is that near
+   */
+  public Coordinate touch(Coordinate near, double reachMetres) {
+    Stroke best = null;
+    double nearest = reachMetres;
+    for (Stroke stroke : strokes) {
+      boolean road =
+          stroke.isRoad()
+              && stroke.level() == 0
+              && !"motorway_link".equals(stroke.tags().get("highway"));
+      double metres = road ? stroke.at(stroke.metresAt(near)).distance(near) : nearest;
+      if (metres < nearest) {
+        nearest = metres;
+        best = stroke;
+      }
+    }
+    if (best == null) {
+      return near;
+    }
+    Coordinate foot = best.at(best.metresAt(near));
+    replace(best, best.through(foot));
+    return foot;
+  }
+
+  /**
    * Puts another stroke in the place of one.
    *
    * @param old drawn before
@@ -101,6 +130,9 @@ public final class StreetNet {
    */
   public static List<Coordinate> crossings(Stroke a, Stroke b) {
     List<Coordinate> found = new ArrayList<>();
+    if (!a.line().getEnvelopeInternal().intersects(b.line().getEnvelopeInternal())) {
+      return found;
+    }
     Geometry both = a.line().intersection(b.line());
     for (Coordinate c : both.getCoordinates()) {
       found.add(Plane.at(c.x, c.y));

@@ -4,6 +4,7 @@ import dev.dogleg.sampletown.draw.HouseBuilder;
 import dev.dogleg.sampletown.draw.HouseDrawing;
 import dev.dogleg.sampletown.draw.Locality;
 import dev.dogleg.sampletown.draw.MapDraft;
+import dev.dogleg.sampletown.draw.Plane;
 import dev.dogleg.sampletown.draw.StreetNet;
 import dev.dogleg.sampletown.draw.Stroke;
 import java.util.List;
@@ -34,6 +35,7 @@ public final class Brindlewick {
   private TownMap drawn() {
     List.of(Ground.RIVER, Ground.COAST, Ground.ISLAND, Ground.RAILWAY).forEach(net::add);
     new MainRoads(net).draw();
+    new CountryRoads(net).draw();
     new Motorway(net).draw();
     new QuarterStreets(net, districts, new Random(SEED)).draw();
     OddPlaces odd = new OddPlaces(net);
@@ -52,6 +54,7 @@ public final class Brindlewick {
     builder.build();
     odd.houses(houses, this::locality);
     new Places(draft, districts).write();
+    Woods.draw(draft, new Random(SEED + 2));
     return new TownMap(draft.map(), new Landmarks(ways, odd, houses).all());
   }
 
@@ -62,7 +65,7 @@ public final class Brindlewick {
       }
     }
     Locality nearest = new Locality("", "Brindlewick", "BRW 100");
-    double metres = 3500;
+    double metres = Math.max(0, point.distance(Plane.at(0, 0)) - 2500);
     for (Village village : Village.all()) {
       if (village.centre().distance(point) < metres) {
         metres = village.centre().distance(point);

@@ -7,12 +7,14 @@ import dev.dogleg.sampletown.draw.Stroke;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 
 /** Where roads meet water, railway and ring: bridges, underpasses, level crossings, roundabouts. */
 final class Crossings {
   private static final double ROUNDABOUT_METRES = 28;
   private static final double BRIDGE_METRES = 45;
+  private static final double QUAY_METRES = 88;
   private static final double UNDERPASS_METRES = 14;
 
   /** Clear height under the railway, by road; the van of the tests is 2.9 m high. */
@@ -32,6 +34,7 @@ final class Crossings {
       roundabout(radial);
     }
     railway();
+    endAtTheQuays();
     net.cutWhereCrossing(
         s -> s.isRoad() && s.name().equals("Tanner Street"),
         Ground.RIVER,
@@ -52,6 +55,26 @@ final class Crossings {
         "yes",
         "layer",
         "1");
+  }
+
+  /** Bridges are few: these streets end on either bank. */
+  private void endAtTheQuays() {
+    for (String name : List.of("Railway Terrace", "Southside Road", "Old Wall Walk")) {
+      Optional<Stroke> crossing = acrossTheRiver(name);
+      while (crossing.isPresent()) {
+        Stroke stroke = crossing.get();
+        double at = stroke.metresAt(StreetNet.crossings(stroke, Ground.RIVER).get(0));
+        net.cut(stroke, at - QUAY_METRES, at + QUAY_METRES);
+        crossing = acrossTheRiver(name);
+      }
+    }
+  }
+
+  private Optional<Stroke> acrossTheRiver(String name) {
+    return net.strokes().stream()
+        .filter(stroke -> stroke.name().equals(name))
+        .filter(stroke -> !StreetNet.crossings(stroke, Ground.RIVER).isEmpty())
+        .findFirst();
   }
 
   /** {@return points that road and railway share} */
@@ -76,15 +99,7 @@ final class Crossings {
         centre = foot;
       }
     }
-    for (Stroke stroke : List.copyOf(net.strokes())) {
-      double at = stroke.metresAt(centre);
-      if (stroke.isRoad()
-          && stroke.level() == 0
-          && stroke.at(at).distance(centre) < ROUNDABOUT_METRES) {
-        net.cut(stroke, at - ROUNDABOUT_METRES, at + ROUNDABOUT_METRES);
-      }
-    }
-    net.add(
+    Stroke circle =
         Stroke.street(
             Plane.ellipse(centre, ROUNDABOUT_METRES, ROUNDABOUT_METRES, 16),
             HouseStyle.NONE,
@@ -95,7 +110,25 @@ final class Crossings {
             "oneway",
             "yes",
             "maxspeed",
-            "40"));
+            "40");
+    for (Stroke stroke : List.copyOf(net.strokes())) {
+      if (stroke.isRoad() && stroke.level() == 0) {
+        cutOut(stroke, circle, centre);
+      }
+    }
+    net.add(circle);
+  }
+
+  private void cutOut(Stroke stroke, Stroke circle, Coordinate centre) {
+    List<Coordinate> crossings = StreetNet.crossings(stroke, circle);
+    if (crossings.isEmpty()) {
+      return;
+    }
+    boolean startsInside = stroke.start().distance(centre) < ROUNDABOUT_METRES;
+    boolean endsInside = stroke.end().distance(centre) < ROUNDABOUT_METRES;
+    double from = startsInside ? 0 : stroke.metresAt(crossings.get(0));
+    double to = endsInside ? stroke.length() : stroke.metresAt(crossings.get(crossings.size() - 1));
+    net.cut(stroke, from, to);
   }
 
   private void railway() {

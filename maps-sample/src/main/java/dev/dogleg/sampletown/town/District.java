@@ -1,7 +1,10 @@
 package dev.dogleg.sampletown.town;
 
 import dev.dogleg.sampletown.draw.Locality;
+import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
+import org.locationtech.jts.algorithm.locate.PointOnGeometryLocator;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
 
 /**
@@ -10,14 +13,19 @@ import org.locationtech.jts.geom.Polygon;
  * @param name as on the sign
  * @param postcode invented
  * @param area its edge
+ * @param locator answers quickly what is inside
  */
-record District(String name, String postcode, Polygon area) {
+record District(String name, String postcode, Polygon area, PointOnGeometryLocator locator) {
+
+  District(String name, String postcode, Polygon area) {
+    this(name, postcode, area, new IndexedPointInAreaLocator(area));
+  }
 
   Locality locality() {
     return new Locality(name, "Brindlewick", postcode);
   }
 
   boolean holds(Coordinate point) {
-    return area.contains(area.getFactory().createPoint(point));
+    return locator.locate(point) == Location.INTERIOR;
   }
 }

@@ -45,10 +45,17 @@ final class Landmarks {
     place("weak_bridge_east", Plane.at(-260, -1000), "on Tanner Street east of the weak bridge");
     Stroke queens = piece("East Market Street", "bridge");
     place("market_bridge", middle(queens), "East Market Street crosses the river; no limits");
-    place("motorway", Plane.at(3000, -4490), "M7 between its two interchanges");
+    place("no_left_turn_from", Plane.at(700, 60), "High Street heading north to the turn");
+    place("no_left_turn_to", Plane.at(600, 150), "the forbidden turn to the left leads here");
+    place("one_way_east", Plane.at(660, -330), "South 5th Street; traffic runs westwards only");
+    place("one_way_west", Plane.at(570, -330), "South 5th Street; traffic runs westwards only");
+    place("motorway", Plane.at(3000, -4490), "M7 east of its second interchange");
   }
 
   private void barriers() {
+    pair("bollard", Plane.at(525, -345), Plane.at(525, -411), "the bollard on Salt Street");
+    pair("height_bar", Plane.at(-175, -345), Plane.at(-175, -411), "the bar over Net Street");
+    pair("width_gate", Plane.at(-350, -794), Plane.at(-350, -730), "the gate of Herring Street");
     for (Barrier barrier : odd.barriers()) {
       String kind = barrier.tags().get(1);
       String name = kind + (barrier.street().isEmpty() ? "_farm" : "");
@@ -59,6 +66,12 @@ final class Landmarks {
               + " on "
               + (barrier.street().isEmpty() ? "a farm track" : barrier.street()));
     }
+  }
+
+  /** Two points of one block, with something between them. */
+  private void pair(String name, Coordinate from, Coordinate to, String what) {
+    place(name + "_from", from, "before " + what);
+    place(name + "_to", to, "behind " + what);
   }
 
   private void access() {
@@ -89,8 +102,11 @@ final class Landmarks {
         implied.door(),
         "this number exists only by an interpolation way",
         address(implied));
-    house("suffix", h -> h.number().endsWith("a"), "house number with a letter");
-    house("hyphen", h -> h.number().contains("-"), "house number with a hyphen");
+    house(
+        "suffix",
+        h -> h.number().endsWith("a") && h.street().startsWith("Lark"),
+        "house number with a letter");
+    house("hyphen", on("45th Road"), "house number with a hyphen");
     house("ordinal", on("North 9th Street"), "direction and ordinal in the street name");
     house("direction_lane", on("West Mill Lane"), "direction in the street name");
     house("german", on("Lindenstraße"), "sharp s");

@@ -83,29 +83,10 @@ final class Motorway {
     Coordinate leave = carriageway.at(at - RAMP_METRES);
     Coordinate join = carriageway.at(at + RAMP_METRES);
     Coordinate right = carriageway.beside(at, -RAMP_FOOT_METRES);
-    Coordinate foot = nearestOnGround(right);
+    Coordinate foot = net.touch(right, 200);
     ramp(leave, carriageway.beside(at - RAMP_METRES / 2, -45), foot);
     ramp(foot, carriageway.beside(at + RAMP_METRES / 2, -45), join);
     return carriageway.through(leave).through(join);
-  }
-
-  private Coordinate nearestOnGround(Coordinate point) {
-    Stroke best = null;
-    double nearest = Double.MAX_VALUE;
-    for (Stroke stroke : net.strokes()) {
-      Coordinate foot = stroke.at(stroke.metresAt(point));
-      boolean road = stroke.level() == 0 && !stroke.tags().containsValue("motorway_link");
-      if (road && foot.distance(point) < nearest) {
-        nearest = foot.distance(point);
-        best = stroke;
-      }
-    }
-    if (best == null) {
-      throw new IllegalStateException("no road near the interchange");
-    }
-    Coordinate foot = best.at(best.metresAt(point));
-    net.replace(best, best.through(foot));
-    return foot;
   }
 
   private void ramp(Coordinate from, Coordinate via, Coordinate to) {

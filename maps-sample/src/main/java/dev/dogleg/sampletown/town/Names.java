@@ -110,26 +110,17 @@ final class Names {
   };
 
   private static final String[] FRENCH = {
-    "Rue de l'Église",
-    "Allée des Chênes",
-    "Rue du Général-Crépin",
-    "Chemin du Pré-Salé",
-    "Rue aux Bœufs",
-    "Impasse Châtaigne",
-    "Place des Épagneuls",
-    "Sentier de l'Île",
-    "Boulevard Ténèbres",
-    "Rue du Père-Noyer",
-    "Quai aux Huîtres",
-    "Rue de la Forêt",
-    "Allée Garçonne",
-    "Rue Aÿmar",
-    "Chemin du Château",
-    "Rue des Frênes",
-    "Ruelle Saint-Médor",
-    "Rue du Hêtre",
-    "Passage Béarnoux",
-    "Rue des Mûriers"
+    "Rue de l'Église", "Rue du Général-Crépin", "Chemin du Pré-Salé", "Rue aux Bœufs",
+    "Place des Épagneuls", "Sentier de l'Île", "Boulevard Ténèbres", "Quai aux Huîtres",
+    "Rue Aÿmar", "Ruelle Saint-Médor", "Passage Béarnoux"
+  };
+
+  private static final String[] FRENCH_KINDS = {"Rue", "Allée", "Chemin", "Impasse"};
+
+  private static final String[] FRENCH_WORDS = {
+    "des Chênes", "du Père-Noyer", "de la Forêt", "des Frênes", "du Hêtre", "des Mûriers",
+    "du Château", "de la Châtaigne", "des Érables", "du Verger", "des Alouettes", "des Bleuets",
+    "de la Fontaine", "du Moulin", "des Genêts", "du Lièvre"
   };
 
   private static final String[] SPANISH = {
@@ -171,24 +162,28 @@ final class Names {
   }
 
   static Iterator<String> french() {
-    return List.of(FRENCH).iterator();
+    List<String> names = new ArrayList<>(List.of(FRENCH));
+    for (int round = 0; round < FRENCH_KINDS.length; round++) {
+      for (int word = 0; word < FRENCH_WORDS.length; word++) {
+        names.add(FRENCH_KINDS[(word + round) % FRENCH_KINDS.length] + " " + FRENCH_WORDS[word]);
+      }
+    }
+    return names.iterator();
   }
 
   /**
    * Gives names for one quarter.
    *
-   * @param first which word of the list begins, 0 and up; quarters that share words must differ in
-   *     the kind
-   * @param kind which kind begins
+   * @param first number of the first name; quarters take different numbers, 0 to 639
    * @param count how many
    * @return names such as Lark Close
    */
-  static Iterator<String> suburb(int first, int kind, int count) {
+  static Iterator<String> suburb(int first, int count) {
     List<String> names = new ArrayList<>();
-    for (int i = 0; i < count; i++) {
-      int word = (first + i) % WORDS.length;
-      int round = (first + i) / WORDS.length;
-      names.add(WORDS[word] + " " + KINDS[(kind + word + round) % KINDS.length]);
+    for (int i = first; i < first + count; i++) {
+      int word = i % WORDS.length;
+      int kind = (word * 3 + i / WORDS.length) % KINDS.length;
+      names.add(WORDS[word] + " " + KINDS[kind]);
     }
     return names.iterator();
   }

@@ -39,6 +39,10 @@ final class OddPlaces {
   void draw() {
     privateDrive();
     retag(DESTINATION_STREET, "motor_vehicle", "destination");
+    // both ways, so that the doors behind a barrier can still be reached from the other end
+    for (String street : List.of(BOLLARD_STREET, LOW_BAR_STREET, NARROW_STREET)) {
+      retag(street, "oneway", "no");
+    }
     barrier(BOLLARD_STREET, -378, "barrier", "bollard");
     barrier(LOW_BAR_STREET, -378, "barrier", "height_restrictor", "maxheight", "2.2");
     barrier(NARROW_STREET, -762, "barrier", "gate", "access", "yes", "maxwidth", "1.9");
@@ -57,11 +61,13 @@ final class OddPlaces {
   }
 
   private void privateDrive() {
+    List<Coordinate> through =
+        Plane.points(2560, 4960, 2700, 4760, 2900, 4650, 3050, 4450, 3300, 4400);
+    through.set(0, net.touch(through.get(0), 200));
     Stroke drive =
         net.add(
             Stroke.street(
-                Plane.curve(
-                    Plane.points(2560, 4960, 2700, 4760, 2900, 4650, 3050, 4450, 3300, 4400), 40),
+                Plane.curve(through, 40),
                 HouseStyle.COUNTED,
                 "highway",
                 "service",
@@ -88,26 +94,22 @@ final class OddPlaces {
 
   private void tracks() {
     track(-8915, 0, -9200, -150, -9450, -300, -9700, -250);
-    track(-9700, -250, -10150, -700);
     track(-6900, 5300, -7300, 5900, -7200, 6700);
     track(1500, 6800, 1300, 7500, 1900, 8200);
     track(4000, 6500, 4400, 7300, 5100, 7500);
     track(9800, 1400, 9000, 1100, 8300, 1400, 7600, 1000);
     track(7600, -4900, 8300, -5200, 9000, -5000);
     track(-4700, -5500, -4200, -6400, -3400, -6900, -2000, -7000);
-    Stroke farm = net.strokes().get(net.strokes().size() - 8);
+    Stroke farm = net.strokes().get(net.strokes().size() - 7);
     barriers.add(new Barrier("", farm.at(60), List.of("barrier", "gate")));
   }
 
   private void track(double... xy) {
+    List<Coordinate> through = Plane.points(xy);
+    through.set(0, net.touch(through.get(0), 300));
     net.add(
         Stroke.street(
-            Plane.curve(Plane.points(xy), 60),
-            HouseStyle.NONE,
-            "highway",
-            "track",
-            "tracktype",
-            "grade2"));
+            Plane.curve(through, 60), HouseStyle.NONE, "highway", "track", "tracktype", "grade2"));
   }
 
   private void retag(String name, String... keysAndValues) {
@@ -144,7 +146,7 @@ final class OddPlaces {
         new House(
             neighbour.number() + "b", HIDDEN_STREET, locality.apply(HIDDEN_DOOR), HIDDEN_DOOR);
     drawing.node(hidden);
-    farm = new House("1", "Hollow Lane", locality.apply(FARM_DOOR), FARM_DOOR);
+    farm = new House("99", "Hollow Lane", locality.apply(FARM_DOOR), FARM_DOOR);
     drawing.node(farm);
   }
 

@@ -6,12 +6,14 @@ import dev.dogleg.sampletown.draw.HouseStyle;
 import dev.dogleg.sampletown.draw.Plane;
 import dev.dogleg.sampletown.draw.StreetNet;
 import dev.dogleg.sampletown.draw.Stroke;
+import dev.dogleg.sampletown.draw.Tags;
 import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.function.IntFunction;
+import org.locationtech.jts.geom.Coordinate;
 
 /** Fills the districts with streets: grids where the town is old, bent streets where it is new. */
 final class QuarterStreets {
@@ -236,8 +238,8 @@ final class QuarterStreets {
   }
 
   private void suburbs() {
-    Stroke westover = collector("Westover Drive", -2700, 150, -2450, 700, -2100, 1000, -1700, 1150);
-    Stroke brook = collector("Brook Drive", -1700, 1150, -1250, 1300, -1000, 900, -1050, 150);
+    Stroke westover = collector("Westover Drive", -2500, 150, -2350, 600, -2150, 1050, -1700, 1300);
+    Stroke brook = collector("Brook Drive", -1700, 1300, -1300, 1500, -1120, 1000, -1180, 150);
     Stroke kiln = collector("Kiln Hill Road", 1200, -500, 1700, -300, 2200, -700, 2900, -900);
     Stroke potash = collector("Potash Road", 2050, 150, 2000, -150, 2200, -700, 2000, -1595);
     Stroke heron =
@@ -258,19 +260,19 @@ final class QuarterStreets {
     Map<String, Stroke> spines = new HashMap<>();
     Village.all().forEach(village -> spines.put(village.name(), spine(village)));
     Growth growth = new Growth(net, random);
-    grow(growth, "Westover", List.of(westover, brook), Names.suburb(0, 0, 60), 88);
-    grow(growth, "Kiln Hill", List.of(kiln, potash), Names.suburb(64, 3, 50), 92);
-    grow(growth, "Heronsgate", List.of(heron), Names.suburb(128, 6, 50), 96);
-    grow(growth, "Saint-Orfrais", List.of(orfrais), Names.french(), 110);
-    int first = 192;
+    grow(growth, "Westover", List.of(westover, brook), Names.suburb(0, 110), 230);
+    grow(growth, "Kiln Hill", List.of(kiln, potash), Names.suburb(110, 90), 230);
+    grow(growth, "Heronsgate", List.of(heron), Names.suburb(200, 110), 240);
+    grow(growth, "Saint-Orfrais", List.of(orfrais), Names.french(), 240);
+    int first = 310;
     for (Village village : Village.all()) {
       growth.fill(
           village.area(),
           List.of(spines.get(village.name())),
-          Names.suburb(first, 1, 16),
-          120,
+          Names.suburb(first, 32),
+          190,
           HouseStyle.COUNTED);
-      first += 20;
+      first += 32;
     }
   }
 
@@ -293,9 +295,13 @@ final class QuarterStreets {
   }
 
   private Stroke collector(String name, double... xy) {
+    List<Coordinate> through = Plane.points(xy);
+    through.set(0, net.touch(through.get(0), 150));
+    int last = through.size() - 1;
+    through.set(last, net.touch(through.get(last), 150));
     return net.add(
         Stroke.street(
-            Plane.curve(Plane.points(xy), 45),
+            Plane.curve(through, 45),
             HouseStyle.COUNTED,
             "highway",
             "tertiary",
@@ -305,7 +311,7 @@ final class QuarterStreets {
             "50"));
   }
 
-  private void street(List<org.locationtech.jts.geom.Coordinate> points, String name, String kind) {
+  private void street(List<Coordinate> points, String name, String kind) {
     net.add(Stroke.street(points, HouseStyle.COUNTED, "highway", kind, "name", name));
   }
 
@@ -320,7 +326,7 @@ final class QuarterStreets {
   }
 
   private static Map<String, String> tags(String kind, String name) {
-    return dev.dogleg.sampletown.draw.Tags.of("highway", kind, "name", name);
+    return Tags.of("highway", kind, "name", name);
   }
 
   private static Stroke pattern(String kind, String name, HouseStyle houses) {

@@ -12,8 +12,7 @@ import org.locationtech.jts.geom.Polygon;
 final class Quarters {
   private static final double BANK_METRES = 85;
 
-  private final List<Coordinate> wall =
-      Plane.ellipse(Plane.at(200, 0), MainRoads.WALL_X_METRES, MainRoads.WALL_Y_METRES, 72);
+  private final List<Coordinate> wall = MainRoads.wallLine();
 
   /** {@return the area with its corners cut off by the wall} */
   private Polygon inside(List<Coordinate> corners) {
