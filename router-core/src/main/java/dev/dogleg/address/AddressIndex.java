@@ -1,0 +1,117 @@
+package dev.dogleg.address;
+
+import dev.dogleg.fault.FaultException;
+import java.io.Closeable;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import org.apache.lucene.index.DirectoryReader;
+
+/**
+ * The addresses of one map extract, ready for look-up.
+ *
+ * <p>Life cycle: {@link #open} builds the index or maps the one in the cache into memory, then any
+ * number of threads may call {@link #find}, then {@link #close}.
+ */
+public final class AddressIndex implements Closeable {
+  /** Goes with anything that shows what was found. */
+  public static final String ATTRIBUTION = "© OpenStreetMap contributors, ODbL";
+
+  private final DirectoryReader reader;
+  private final Finder finder;
+  private final Set<String> countries;
+  private final int houses;
+
+  private AddressIndex(DirectoryReader reader) throws IOException {
+    IndexView view = new IndexView(reader);
+    Map<String, String> facts = view.facts();
+    this.reader = reader;
+    this.countries = new TreeSet<>();
+    for (String country : facts.getOrDefault("countries", "").split(" ")) {
+      if (!country.isEmpty()) {
+        countries.add(country);
+      }
+    }
+    this.houses = Integer.parseInt(facts.getOrDefault("houses", "0"));
+    this.finder = new Finder(view, FoldingTable.whole(), countries);
+  }
+
+  /**
+   * Opens the index of a map, building it first where the cache has none for exactly this map.
+   *
+   * @param mapFile extract: {@code .osm.pbf}, {@code .osm}, {@code .osm.gz} or {@code .osm.bz2}
+   * @param cacheFolder folder for indexes, made where missing; one folder serves many maps and
+   *     several processes at once
+   * @param progress told how far a build has come; not called where the cache serves
+   * @return the open index
+   * @throws FaultException where the map is missing ({@code map-missing}), damaged ({@code
+   *     map-unreadable}), of unknown kind ({@code map-unknown-kind}) or without addresses ({@code
+   *     map-without-streets}), or the cache cannot be written ({@code cache-unwritable})
+   */
+  public static AddressIndex open(Path mapFile, Path cacheFolder, IndexProgress progress) {
+    return open(mapFile, cacheFolder, progress, object -> true);
+  }
+
+  static AddressIndex open(
+      Path mapFile, Path cacheFolder, IndexProgress progress, Predicate<MapObject> keep) {
+    MapFile map = new MapFile(mapFile);
+    IndexFolder folder = new IndexFolder(cacheFolder, map.checksum());
+    IndexBuilder builder = new IndexBuilder(FoldingTable.whole(), keep);
+    try {
+      return new AddressIndex(folder.open(map, builder, progress));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /**
+   * Looks one address up.
+   *
+   * @param query what was typed and what else is known
+   * @return found, ambiguous or none, never null
+   */
+  public LookUp find(AddressQuery query) {
+    if (query.text().isBlank() || query.text().length() > AddressQuery.LONGEST) {
+      String reason =
+          query.text().isBlank()
+              ? "nothing was typed"
+              : "more than " + AddressQuery.LONGEST + " characters are no address";
+      return new LookUp(query, Outcome.NONE, java.util.List.of(), reason);
+    }
+    try {
+      return new Conclusion(query, countries).of(finder.find(query));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /**
+   * Looks up a text alone.
+   *
+   * @param text the address as typed
+   * @return found, ambiguous or none, never null
+   */
+  public LookUp find(String text) {
+    return find(AddressQuery.of(text));
+  }
+
+  /** {@return how many objects with a house number and a street the map holds} */
+  public int houseCount() {
+    return houses;
+  }
+
+  /** Lets go of the files; no look-up may run or follow. */
+  @Override
+  public void close() {
+    try {
+      reader.close();
+      reader.directory().close();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

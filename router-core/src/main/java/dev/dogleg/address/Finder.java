@@ -1,0 +1,261 @@
+package dev.dogleg.address;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Reads a typed address in every way its words allow and asks the index which reading is true.
+ *
+ * <p>Maintainers: no grammar of any country is built in. A street is a run of words whose key the
+ * index knows; a number is a run of words of a number's form; what is left over must be explained
+ * by {@link RestReader}. Only where no run of words is a street as typed are typing errors assumed,
+ * and then every street within reach is a candidate.
+ */
+final class Finder {
+  private static final int MOST_WORDS = 40;
+  private static final int LONGEST_STREET = 9;
+  private static final int MOST_NUMBERS = 4;
+  private static final int MOST_READINGS = 24;
+  private static final int LETTERS_FOR_ONE_ERROR = 4;
+  private static final int LETTERS_FOR_TWO_ERRORS = 8;
+
+  private final IndexView index;
+  private final FoldingTable table;
+  private final StreetKeys keys;
+  private final Set<String> countries;
+  private final StreetAnswers answers;
+
+  Finder(IndexView index, FoldingTable table, Set<String> countries) {
+    this.index = index;
+    this.table = table;
+    this.keys = new StreetKeys(table);
+    this.countries = countries;
+    this.answers = new StreetAnswers(index);
+  }
+
+  /**
+   * The best answers, several where streets that differ are equally good; empty where no street.
+   */
+  List<Answer> find(AddressQuery query) throws IOException {
+    List<Token> words = Token.words(query.text());
+    if (words.isEmpty() || words.size() > MOST_WORDS) {
+      return List.of();
+    }
+    List<NumberSpan> numbers = NumberSpan.find(words, table);
+    List<Answer> exact = answerAll(query, words, numbers, asTyped(words));
+    List<Answer> best = best(exact);
+    if (!best.isEmpty() && !best.get(0).fitting().isEmpty()) {
+      return best;
+    }
+    List<Answer> misspelt = answerAll(query, words, numbers, misspelt(words, numbers));
+    if (!best.isEmpty()) {
+      // The street exists as typed, elsewhere: another spelling must be confirmed by the town.
+      misspelt.removeIf(
+          answer -> answer.fitting().stream().noneMatch(c -> c.fit() == Locality.Fit.AGREES));
+    }
+    List<Answer> corrected = allBest(misspelt);
+    if (!corrected.isEmpty()) {
+      return corrected;
+    }
+    if (best.isEmpty()) {
+      best = allBest(answerAll(query, words, numbers, withoutType(words)));
+    }
+    return best.isEmpty() && !misspelt.isEmpty() ? misspelt : best;
+  }
+
+  private List<Answer> answerAll(
+      AddressQuery query, List<Token> words, List<NumberSpan> numbers, List<StreetSpan> streets)
+      throws IOException {
+    List<Answer> found = new ArrayList<>();
+    for (StreetSpan street : streets.subList(0, Math.min(MOST_READINGS, streets.size()))) {
+      boolean postcodeAmongThem = false;
+      List<NumberSpan> near = nearest(street, numbers);
+      for (NumberSpan number : near) {
+        String glued = Token.glued(words, number.from(), number.to());
+        boolean postcode = glued.length() >= 4 && index.has(Fields.POSTCODE, Set.of(glued));
+        postcodeAmongThem |= postcode;
+        Rest rest = rest(query, words, street, number);
+        Answer answer = answers.answer(street, number, adjacent(words, street, number), rest);
+        if (!postcode || answer.grade() == Grade.EXACT) {
+          found.add(answer);
+        }
+      }
+      if (near.isEmpty() || postcodeAmongThem) {
+        found.add(answers.answer(street, rest(query, words, street, null)));
+      }
+    }
+    return found;
+  }
+
+  private Rest rest(AddressQuery query, List<Token> words, StreetSpan street, NumberSpan number)
+      throws IOException {
+    return new RestReader(words, table, keys, index, countries, street, number).read(query);
+  }
+
+  /** The longest number at each start beside the street, nearest to it first. */
+  private static List<NumberSpan> nearest(StreetSpan street, List<NumberSpan> numbers) {
+    List<NumberSpan> free = new ArrayList<>();
+    Set<Integer> starts = new HashSet<>();
+    for (NumberSpan number : numbers) {
+      boolean inside = free.stream().anyMatch(other -> other.overlaps(number.from(), number.to()));
+      if (!number.overlaps(street.from(), street.to()) && !inside && starts.add(number.from())) {
+        free.add(number);
+      }
+    }
+    free.sort(
+        Comparator.comparingInt((NumberSpan number) -> gap(street, number))
+            .thenComparingInt(NumberSpan::from));
+    return free.subList(0, Math.min(MOST_NUMBERS, free.size()));
+  }
+
+  private static int gap(StreetSpan street, NumberSpan number) {
+    return number.to() <= street.from() ? street.from() - number.to() : number.from() - street.to();
+  }
+
+  private boolean adjacent(List<Token> words, StreetSpan street, NumberSpan number) {
+    int gap = gap(street, number);
+    boolean prefix =
+        gap == 1
+            && number.from() > 0
+            && table.lists("number", words.get(number.from() - 1).plain());
+    return gap == 0 || prefix;
+  }
+
+  /** Runs of words that are streets of the map as they stand, longest first. */
+  private List<StreetSpan> asTyped(List<Token> words) throws IOException {
+    List<StreetSpan> found = new ArrayList<>();
+    for (int from = 0; from < words.size(); from++) {
+      int chunk = words.get(from).chunk();
+      for (int to = from + 1;
+          to <= words.size() && to - from <= LONGEST_STREET && words.get(to - 1).chunk() == chunk;
+          to++) {
+        List<Token> span = words.subList(from, to);
+        if (span.stream().allMatch(word -> word.plain().matches("\\d+"))) {
+          continue;
+        }
+        Set<String> strict = keys.strict(span);
+        if (index.has(Fields.STRICT, strict)) {
+          found.add(new StreetSpan(from, to, Fields.STRICT, strict, 0));
+        }
+        Set<String> loose = keys.loose(span);
+        if (index.has(Fields.LOOSE, loose)) {
+          found.add(new StreetSpan(from, to, Fields.LOOSE, loose, 0));
+        }
+      }
+    }
+    return longest(found);
+  }
+
+  private static List<StreetSpan> longest(List<StreetSpan> found) {
+    List<StreetSpan> kept = new ArrayList<>(found);
+    kept.removeIf(span -> found.stream().anyMatch(other -> other.contains(span)));
+    kept.sort(Comparator.comparingInt((StreetSpan span) -> span.from() - span.to()));
+    return kept;
+  }
+
+  /** Runs of words beside a number that are streets but for one or two letters. */
+  private List<StreetSpan> misspelt(List<Token> words, List<NumberSpan> numbers)
+      throws IOException {
+    List<StreetSpan> found = new ArrayList<>();
+    Set<String> asked = new HashSet<>();
+    Set<Integer> starts = new LinkedHashSet<>(Set.of(0));
+    Set<Integer> ends = new LinkedHashSet<>(Set.of(words.size()));
+    for (NumberSpan number : numbers) {
+      starts.add(number.to());
+      ends.add(number.from());
+    }
+    for (int i = 1; i < words.size(); i++) {
+      if (words.get(i).chunk() != words.get(i - 1).chunk()) {
+        starts.add(i);
+        ends.add(i);
+      }
+    }
+    for (int from = 0; from < words.size(); from++) {
+      for (int to = from + 1; to <= Math.min(words.size(), from + LONGEST_STREET); to++) {
+        if (words.get(to - 1).chunk() != words.get(from).chunk()) {
+          break;
+        }
+        if (starts.contains(from) || ends.contains(to)) {
+          addMisspelt(found, asked, words, from, to);
+        }
+      }
+    }
+    return longest(found);
+  }
+
+  private void addMisspelt(
+      List<StreetSpan> found, Set<String> asked, List<Token> words, int from, int to)
+      throws IOException {
+    for (String key : keys.loose(words.subList(from, to))) {
+      long letters = key.chars().filter(Character::isLetter).count();
+      int most = letters >= LETTERS_FOR_TWO_ERRORS ? 2 : letters >= LETTERS_FOR_ONE_ERROR ? 1 : 0;
+      if (!asked.add(from + " " + to + " " + key)) {
+        continue;
+      }
+      for (Map.Entry<String, Integer> alike : index.alike(key, most).entrySet()) {
+        found.add(new StreetSpan(from, to, Fields.LOOSE, Set.of(alike.getKey()), alike.getValue()));
+      }
+    }
+  }
+
+  /** Runs of words that are streets but for a left-out word like Street or Lane. */
+  private List<StreetSpan> withoutType(List<Token> words) throws IOException {
+    List<StreetSpan> found = new ArrayList<>();
+    for (int from = 0; from < words.size(); from++) {
+      for (int to = from + 1; to <= Math.min(words.size(), from + LONGEST_STREET); to++) {
+        List<Token> span = words.subList(from, to);
+        if (span.get(span.size() - 1).chunk() != span.get(0).chunk()) {
+          break;
+        }
+        boolean typed = span.stream().anyMatch(keys::isType);
+        boolean telling =
+            span.stream().anyMatch(w -> w.plain().length() > 2 && !w.startsWithDigit());
+        Set<String> core = keys.loose(span);
+        if (!typed && telling && index.has(Fields.CORE, core)) {
+          found.add(new StreetSpan(from, to, Fields.CORE, core, 0));
+        }
+      }
+    }
+    return longest(found);
+  }
+
+  /** The one best reading. */
+  private static List<Answer> best(List<Answer> found) {
+    return found.stream().min(ORDER).map(List::of).orElse(List.of());
+  }
+
+  /** Every reading that fits and is as good as the best but for its street. */
+  private static List<Answer> allBest(List<Answer> found) {
+    List<Answer> fitting = new ArrayList<>(found);
+    fitting.removeIf(answer -> answer.fitting().isEmpty());
+    if (fitting.isEmpty()) {
+      return List.of();
+    }
+    Answer best = fitting.stream().min(ORDER).orElseThrow();
+    fitting.removeIf(
+        answer ->
+            answer.adjacent() != best.adjacent()
+                || (answer.grade().compareTo(Grade.INTERPOLATED) > 0
+                    && answer.grade() != best.grade())
+                || answer.rest().unexplained() > best.rest().unexplained() + 1);
+    fitting.sort(ORDER);
+    return fitting;
+  }
+
+  private static final Comparator<Answer> ORDER =
+      Comparator.comparing((Answer answer) -> !answer.adjacent())
+          .thenComparing(answer -> answer.rest().streetLonger())
+          .thenComparing(Answer::grade)
+          .thenComparing(Answer::fit)
+          .thenComparing(answer -> answer.rest().unexplained())
+          .thenComparing(answer -> answer.street().errors())
+          .thenComparing(answer -> answer.street().from() - answer.street().to())
+          .thenComparing(answer -> answer.street().field().equals(Fields.LOOSE))
+          .thenComparing(answer -> answer.street().keys().toString());
+}
