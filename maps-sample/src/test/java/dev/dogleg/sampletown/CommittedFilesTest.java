@@ -13,7 +13,8 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 
 /**
- * The generator still writes what is committed; if not: run the command of the README, and look at the diff.
+ * The generator still writes what is committed; if not: run the command of the README, and look at
+ * the diff.
  */
 class CommittedFilesTest {
   private static final TownMap TOWN = Brindlewick.draw();
