@@ -5,10 +5,10 @@ import dev.dogleg.itinerary.DayRequest;
 import dev.dogleg.itinerary.DayShift;
 import dev.dogleg.itinerary.Visit;
 import dev.dogleg.time.TimeWindow;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.function.IntPredicate;
+import java.util.function.Predicate;
 
 /** Whether one visit fits into the day alone, and by how much a rule is missed. */
 final class AloneRoom {
@@ -37,57 +37,54 @@ final class AloneRoom {
     return fits(door, 0);
   }
 
+  /** {@return whether dropping one rule makes room: a name as in {@code NoRoom.rule}} */
+  boolean blockedBy(String rule) {
+    return switch (rule) {
+      case "arrive-within" -> fits(door.arriving(Visit.ANY_TIME), 0);
+      case "done-by" -> fits(door.doneBy(TimeWindow.DAY_END), 0);
+      case "van-within" -> fits(door.staying(Visit.ANY_TIME), 0);
+      case "day-end" -> fits(door, 2 * TimeWindow.DAY_END);
+      default -> false;
+    };
+  }
+
   /**
-   * By how much one rule must be loosened so that the visit fits alone.
+   * The least move of one limit of a rule that makes room.
    *
    * @param rule a name as in {@code NoRoom.rule}
-   * @return seconds, 1 or more; empty where loosening that rule alone never makes room
+   * @return seconds, 1 or more; empty where moving one limit is not enough
    */
   OptionalInt missedBy(String rule) {
     return switch (rule) {
-      case "arrive-within" -> least(s -> fits(arriving(s), 0));
-      case "done-by" -> least(s -> fits(doneBy(s), 0));
+      case "arrive-within" -> leastOf(door.arriveWithin(), w -> fits(door.arriving(w), 0));
+      case "van-within" -> leastOf(door.vanWithin(), w -> fits(door.staying(w), 0));
+      case "done-by" -> least(s -> fits(door.doneBy(door.doneBySeconds() + s), 0));
       case "day-end" -> least(s -> fits(door, s));
-      case "van-within" -> vanMissedBy();
       default -> OptionalInt.empty();
     };
   }
 
-  private OptionalInt vanMissedBy() {
+  /** The least over the starts and the ends of all windows. */
+  private static OptionalInt leastOf(List<TimeWindow> windows, Predicate<List<TimeWindow>> room) {
     OptionalInt best = OptionalInt.empty();
-    for (int w = 0; w < door.vanWithin().size(); w++) {
-      int number = w;
-      OptionalInt missed = least(s -> fits(staying(number, s), 0));
-      if (missed.isPresent() && (best.isEmpty() || missed.getAsInt() < best.getAsInt())) {
-        best = missed;
-      }
+    for (TimeWindow w : windows) {
+      int from = w.fromSeconds();
+      int to = w.toSeconds();
+      best = lesser(best, least(s -> room.test(alone(Math.max(0, from - s), to))));
+      best = lesser(best, least(s -> room.test(alone(from, Math.min(TimeWindow.DAY_END, to + s)))));
     }
     return best;
   }
 
-  private Door arriving(int seconds) {
-    List<TimeWindow> windows = longer(door.arriveWithin(), door.arriveWithin().size() - 1, seconds);
-    return new Door(
-        door.place(), door.serviceSeconds(), windows, door.doneBySeconds(), door.vanWithin());
+  /** One window moved is enough to ask about: the others made no room as they are. */
+  private static List<TimeWindow> alone(int from, int to) {
+    return List.of(new TimeWindow(from, to));
   }
 
-  private Door doneBy(int seconds) {
-    int by = door.doneBySeconds() + seconds;
-    return new Door(door.place(), door.serviceSeconds(), door.arriveWithin(), by, door.vanWithin());
-  }
-
-  private Door staying(int window, int seconds) {
-    List<TimeWindow> windows = longer(door.vanWithin(), window, seconds);
-    return new Door(
-        door.place(), door.serviceSeconds(), door.arriveWithin(), door.doneBySeconds(), windows);
-  }
-
-  private static List<TimeWindow> longer(List<TimeWindow> windows, int which, int seconds) {
-    List<TimeWindow> copy = new ArrayList<>(windows);
-    TimeWindow old = copy.get(which);
-    int to = Math.min(TimeWindow.DAY_END, old.toSeconds() + seconds);
-    copy.set(which, new TimeWindow(old.fromSeconds(), to));
-    return copy;
+  private static OptionalInt lesser(OptionalInt one, OptionalInt other) {
+    boolean takeOther =
+        one.isEmpty() || (other.isPresent() && other.getAsInt() < one.getAsInt());
+    return takeOther ? other : one;
   }
 
   private boolean fits(Door at, int laterEndSeconds) {

@@ -5,12 +5,12 @@ import dev.dogleg.time.TimeWindow;
 import java.util.List;
 
 /**
- * What binds the van at one door. Unlike a {@link Visit} its limits may be loosened, even until
- * windows overlap, to ask by how much a rule is missed.
+ * What binds the van at one door. Its limits may be loosened, to ask by how much a rule
+ * is missed.
  *
  * @param place number of the place
  * @param serviceSeconds length of the service
- * @param arriveWithin windows for arrival, sorted by their ends
+ * @param arriveWithin windows for arrival, sorted and apart
  * @param doneBySeconds last second at which the service may end
  * @param vanWithin spans of which one holds the whole stay
  */
@@ -28,6 +28,18 @@ record Door(
         visit.arriveWithin(),
         visit.doneBySeconds(),
         visit.vanWithin());
+  }
+
+  Door arriving(List<TimeWindow> windows) {
+    return new Door(place, serviceSeconds, windows, doneBySeconds, vanWithin);
+  }
+
+  Door doneBy(int seconds) {
+    return new Door(place, serviceSeconds, arriveWithin, seconds, vanWithin);
+  }
+
+  Door staying(List<TimeWindow> windows) {
+    return new Door(place, serviceSeconds, arriveWithin, doneBySeconds, windows);
   }
 
   int latestArrivalSeconds() {

@@ -107,7 +107,7 @@ final class ReasonCheck {
     String id = visit.id();
     OptionalInt missed = alone.missedBy(reason.rule());
     boolean otherRule =
-        missed.isEmpty() && TIME_RULES.stream().anyMatch(r -> alone.missedBy(r).isPresent());
+        !alone.blockedBy(reason.rule()) && TIME_RULES.stream().anyMatch(alone::blockedBy);
     boolean roadSaid = reason.rule().equals("no-road");
     if (otherRule || roadSaid == alone.hasRoads()) {
       String text = "Visit %s is said to be blocked by %s, which is not what blocks it.";

@@ -1,0 +1,103 @@
+package dev.dogleg.audit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.dogleg.itinerary.DayPlan;
+import dev.dogleg.itinerary.DayRequest;
+import dev.dogleg.itinerary.Finding;
+import dev.dogleg.itinerary.PlannedStop;
+import dev.dogleg.itinerary.PlannedStop.Kind;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+
+/** The audit against {@link SecondBySecond}: they agree on every seeded plan, sound or spoilt. */
+class RandomAuditTest {
+  private static final int DAYS = 300;
+  private static final int EDITS = 25;
+
+  @Test
+  void soundPlansHaveNoFindingAndEveryEditThatSpoilsOneIsFound() {
+    int sound = 0;
+    int spoilt = 0;
+    int harmless = 0;
+    for (long seed = 1; seed <= DAYS; seed++) {
+      SplittableRandom random = new SplittableRandom(seed);
+      DayRequest request = RandomDay.request(random);
+      ReTimedDay timed = RandomDay.edited(random, request);
+      Optional<String> wrong = SecondBySecond.wrongTimes(request, timed.stops());
+      assertEquals(
+          wrong.isEmpty(),
+          timed.breaches().isEmpty(),
+          "seed " + seed + " " + request + ": " + wrong + " / " + timed);
+      if (wrong.isPresent()) {
+        continue;
+      }
+      sound++;
+      List<PlannedStop> stops = lingering(random, request, timed.stops());
+      List<PlannedStop> right = SecondBySecond.figures(request, stops);
+      long cost = SecondBySecond.cost(request, stops);
+      DayPlan plan = RandomDay.plan(request, right, cost);
+      assertEquals(List.of(), DayAudit.check(request, plan), "seed " + seed + " " + plan);
+      for (int e = 0; e < EDITS; e++) {
+        DayPlan edited = edit(random, request, plan);
+        boolean stillSound = SecondBySecond.wrong(request, edited).isEmpty();
+        List<Finding> found = DayAudit.check(request, edited);
+        assertEquals(stillSound, found.isEmpty(), "seed " + seed + ": " + edited + " " + found);
+        spoilt += stillSound ? 0 : 1;
+        harmless += stillSound ? 1 : 0;
+      }
+    }
+    int soundDays = sound;
+    assertTrue(sound >= 60, () -> "too few sound days to say anything: " + soundDays);
+    System.out.println(
+        sound + " sound days, " + spoilt + " spoilt, " + harmless + " harmless edits");
+  }
+
+  /** The day as it is, or with a door left later where that stays sound. */
+  private static List<PlannedStop> lingering(
+      SplittableRandom random, DayRequest request, List<PlannedStop> stops) {
+    int later = 1 + random.nextInt(6);
+    int from = random.nextInt(stops.size());
+    List<PlannedStop> moved = new ArrayList<>(stops.subList(0, from));
+    for (PlannedStop s : stops.subList(from, stops.size())) {
+      boolean first = moved.size() == from && s.kind() != Kind.LEAVE;
+      PlannedStop t = first ? s : StopEdit.ARRIVE.set(s, s.arriveSeconds() + later);
+      t = first ? t : StopEdit.START.set(t, s.startSeconds() + later);
+      moved.add(StopEdit.LEAVE.set(t, s.leaveSeconds() + later));
+    }
+    return SecondBySecond.wrongTimes(request, moved).isEmpty() ? moved : stops;
+  }
+
+  private static DayPlan edit(SplittableRandom random, DayRequest request, DayPlan plan) {
+    List<PlannedStop> stops = new ArrayList<>(plan.stops());
+    int k = random.nextInt(stops.size());
+    PlannedStop stop = stops.get(k);
+    switch (random.nextInt(8)) {
+      case 0 -> stops.remove(k);
+      case 1 -> stops.add(random.nextInt(stops.size() + 1), stop);
+      case 2 -> stops.add(random.nextInt(stops.size()), stops.remove(k));
+      case 3 -> {
+        Kind kind = one(random, Kind.values());
+        String id = random.nextBoolean() ? stop.visitId() : "v" + random.nextInt(7);
+        stops.set(k, StopEdit.named(stop, kind, id));
+      }
+      default -> {
+        StopEdit field = one(random, StopEdit.values());
+        int size = request.travel().size();
+        int by = random.nextInt(1, 6) * (random.nextBoolean() ? 1 : -1);
+        int value = field == StopEdit.PLACE ? random.nextInt(size) : field.get(stop) + by;
+        boolean notNegative = field == StopEdit.DRIVE || field == StopEdit.METRES;
+        stops.set(k, field.set(stop, notNegative ? Math.max(0, value) : value));
+      }
+    }
+    return RandomDay.plan(request, stops, plan.costSixtieths());
+  }
+
+  private static <T> T one(SplittableRandom random, T[] of) {
+    return of[random.nextInt(of.length)];
+  }
+}
