@@ -82,8 +82,7 @@ final class AloneRoom {
   }
 
   private static OptionalInt lesser(OptionalInt one, OptionalInt other) {
-    boolean takeOther =
-        one.isEmpty() || (other.isPresent() && other.getAsInt() < one.getAsInt());
+    boolean takeOther = one.isEmpty() || (other.isPresent() && other.getAsInt() < one.getAsInt());
     return takeOther ? other : one;
   }
 

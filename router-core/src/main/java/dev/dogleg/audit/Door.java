@@ -5,8 +5,7 @@ import dev.dogleg.time.TimeWindow;
 import java.util.List;
 
 /**
- * What binds the van at one door. Its limits may be loosened, to ask by how much a rule
- * is missed.
+ * What binds the van at one door. Its limits may be loosened, to ask by how much a rule is missed.
  *
  * @param place number of the place
  * @param serviceSeconds length of the service

@@ -53,8 +53,9 @@ class RandomAuditTest {
     }
     int soundDays = sound;
     assertTrue(sound >= 60, () -> "too few sound days to say anything: " + soundDays);
-    System.out.println(
-        sound + " sound days, " + spoilt + " spoilt, " + harmless + " harmless edits");
+    int spoiltEdits = spoilt;
+    int harmlessEdits = harmless;
+    assertTrue(spoilt > 500 && harmless > 50, () -> spoiltEdits + " and " + harmlessEdits);
   }
 
   /** The day as it is, or with a door left later where that stays sound. */
