@@ -51,7 +51,7 @@ public final class DayPlanner {
         proven
             ? Proof.Kind.PROVEN_BEST
             : meter.signalled() ? Proof.Kind.CLOCK_LIMIT : Proof.Kind.WORK_LIMIT;
-    List<NoRoom> noRoom = new Reasons(day, answer.order(), proven, meter).list();
+    List<NoRoom> noRoom = new Reasons(request, day, answer.order(), proven, meter).list();
     return new DayPlan(
         request.shift(),
         timed.stops(),

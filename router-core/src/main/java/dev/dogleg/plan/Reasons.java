@@ -1,12 +1,11 @@
 package dev.dogleg.plan;
 
+import dev.dogleg.itinerary.DayRequest;
 import dev.dogleg.itinerary.NoRoom;
 import dev.dogleg.schedule.DayModel;
-import dev.dogleg.schedule.DayTiming;
-import dev.dogleg.schedule.RuleMiss;
-import dev.dogleg.schedule.TimedOrder;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Why each left-out visit has no room, truly.
@@ -19,14 +18,14 @@ final class Reasons {
   private final int[] served;
   private final boolean proven;
   private final WorkMeter meter;
-  private final DayTiming timing;
+  private final DayRequest request;
 
-  Reasons(DayModel day, int[] served, boolean proven, WorkMeter meter) {
+  Reasons(DayRequest request, DayModel day, int[] served, boolean proven, WorkMeter meter) {
     this.day = day;
     this.served = served;
     this.proven = proven;
     this.meter = meter;
-    this.timing = new DayTiming(day);
+    this.request = request;
   }
 
   List<NoRoom> list() {
@@ -45,11 +44,9 @@ final class Reasons {
 
   private NoRoom why(int visit, boolean[] in) {
     String id = day.visit(visit).id();
-    TimedOrder alone = timing.time(new int[] {visit});
-    if (!alone.possible()) {
-      RuleMiss miss = alone.miss().orElseThrow();
-      return new NoRoom(
-          id, NoRoom.Why.IMPOSSIBLE_ALONE, miss.rule(), miss.shortBySeconds(), List.of());
+    Optional<NoRoom> alone = AloneReason.of(request, day.visit(visit));
+    if (alone.isPresent()) {
+      return alone.get();
     }
     List<Integer> booked = new ArrayList<>();
     for (int other = 0; other < day.size(); other++) {

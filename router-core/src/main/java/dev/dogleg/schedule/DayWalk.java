@@ -231,7 +231,7 @@ final class DayWalk {
           startSeconds,
           leaveSeconds,
           drive,
-          day.travel.lengthMetres(day.place[from], day.place[visit]),
+          from == visit ? 0 : day.travel.lengthMetres(day.place[from], day.place[visit]),
           wait,
           spareSeconds);
     }

@@ -74,8 +74,8 @@ public final class TravelMatrix {
       throw new IllegalArgumentException(
           "pair " + from + "->" + to + " has no road and so no seconds");
     }
-    if (from == to && (seconds != 0 || !reaches[pair])) {
-      throw new IllegalArgumentException("place " + from + " must reach itself in 0 s");
+    if (from == to && (seconds != 0 || lengthMetres[pair] != 0 || !reaches[pair])) {
+      throw new IllegalArgumentException("place " + from + " must reach itself in 0 s and 0 m");
     }
   }
 

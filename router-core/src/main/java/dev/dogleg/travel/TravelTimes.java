@@ -78,7 +78,7 @@ public interface TravelTimes {
    *
    * @param from place left
    * @param to place reached
-   * @return whole metres, 0 or more
+   * @return whole metres, 0 or more; 0 for a place and itself
    * @throws IllegalArgumentException where no road leads there
    */
   int lengthMetres(int from, int to);
