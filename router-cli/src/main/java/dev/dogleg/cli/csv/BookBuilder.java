@@ -4,6 +4,7 @@ import dev.dogleg.cli.settings.Card;
 import dev.dogleg.fault.Fault;
 import dev.dogleg.fault.Faults;
 import dev.dogleg.fault.Severity;
+import dev.dogleg.groom.GroomTables;
 import dev.dogleg.model.Book;
 import dev.dogleg.model.Booking;
 import dev.dogleg.model.Client;
@@ -22,26 +23,34 @@ import java.util.Set;
 /** Joins the tables of a book: clients, their pets, their bookings. */
 final class BookBuilder {
   private final ReadOptions options;
-  private final Optional<Card> card;
+  private final GroomTables tables;
+  private Optional<Card> card;
   private final Faults faults;
   private final Sources sources = new Sources();
   private final People people = new People();
 
-  BookBuilder(ReadOptions options, Optional<Card> card, Faults faults) {
+  BookBuilder(ReadOptions options, GroomTables tables, Optional<Card> card, Faults faults) {
     this.options = options;
+    this.tables = tables;
     this.card = card;
     this.faults = faults;
   }
 
-  static ReadBook nothing(Faults faults) {
+  static ReadBook nothing(GroomTables tables, Faults faults) {
     return new ReadBook(
-        Optional.empty(), Optional.empty(), Corrections.of(Map.of()), new Sources(), faults);
+        Optional.empty(),
+        Optional.empty(),
+        tables,
+        Corrections.of(Map.of()),
+        new Sources(),
+        faults);
   }
 
   ReadBook build(Table bookingTable, Table clientTable, Table petTable, Table placeTable) {
     List<Cells> placeRows = cells(placeTable);
     Corrections corrections = PlaceRows.read(placeRows, options.bounds());
-    Context context = new Context(card, options.tables(), options.bounds(), corrections);
+    card = card.map(read -> read.withHomes(corrections::applied));
+    Context context = new Context(card, tables, options.bounds(), corrections, new HashMap<>());
     List<Cells> clientRows = new ArrayList<>(cells(clientTable));
     List<Cells> petRows = cells(petTable);
     List<Cells> bookingRows = cells(bookingTable);
@@ -66,7 +75,7 @@ final class BookBuilder {
     Faults all = collect(List.of(placeRows, clientRows, petRows, bookingRows), wideClients);
     Optional<Book> book =
         all.stops() || card.isEmpty() ? Optional.empty() : Optional.of(book(bookings));
-    return new ReadBook(card, book, corrections, sources, all);
+    return new ReadBook(card, book, tables, corrections, sources, all);
   }
 
   private List<Cells> cells(Table table) {
@@ -136,8 +145,8 @@ final class BookBuilder {
 
   /** Puts the faults of all rows in order: by file as read, then by row. */
   private Faults collect(List<List<Cells>> tables, List<Cells> wideClients) {
+    // The rows of a booking come last: what is wrong with its client or pet is said before.
     List<Fault> found = new ArrayList<>(faults.all());
-    tables.forEach(rows -> rows.forEach(cells -> found.addAll(cells.faults())));
     wideClients.forEach(cells -> found.addAll(cells.faults()));
     Set<Cells> seen = Collections.newSetFromMap(new IdentityHashMap<>());
     tables.forEach(seen::addAll);
@@ -147,6 +156,7 @@ final class BookBuilder {
           .filter(cells -> !seen.contains(cells))
           .forEach(cells -> found.addAll(cells.faults()));
     }
+    tables.forEach(rows -> rows.forEach(cells -> found.addAll(cells.faults())));
     List<String> files = found.stream().map(fault -> fault.where().file()).distinct().toList();
     Faults ordered = new Faults();
     found.stream()

@@ -7,6 +7,7 @@ import dev.dogleg.fault.Fault;
 import dev.dogleg.fault.Faults;
 import dev.dogleg.fault.Severity;
 import dev.dogleg.fault.Where;
+import dev.dogleg.groom.GroomTables;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -53,7 +54,7 @@ public final class BookReader {
     Path folder = alone ? path.toAbsolutePath().getParent() : path;
     if (!alone && !Files.isDirectory(path)) {
       TextFile.read(path, path.toString(), faults);
-      return BookBuilder.nothing(faults);
+      return BookBuilder.nothing(options.tables(), faults);
     }
     Optional<Card> card = card(alone, folder);
     Optional<Table> bookings =
@@ -62,12 +63,16 @@ public final class BookReader {
             : table(folder.resolve(BOOKINGS), BOOKINGS, Column.BOOKINGS);
     Table clients = alone ? Table.none(CLIENTS) : optional(folder, CLIENTS, Column.CLIENTS);
     Table pets = alone ? Table.none(PETS) : optional(folder, PETS, Column.PETS_TABLE);
-    Table places = optional(folder, PLACES, Column.PLACES);
-    if (!alone) {
+    // Beside a bookings file that lies about alone, nothing else is taken for part of a book.
+    boolean isBook = !alone || Files.exists(folder.resolve(CardReader.FILE));
+    Table places = isBook ? optional(folder, PLACES, Column.PLACES) : Table.none(PLACES);
+    GroomTables tables =
+        isBook ? OwnTables.read(folder, options.tables(), faults) : options.tables();
+    if (isBook) {
       reserved(folder);
     }
-    bookings.ifPresent(table -> doors(table, clients));
-    return new BookBuilder(options, card, faults)
+    bookings = bookings.filter(table -> hasDoors(table, clients));
+    return new BookBuilder(options, tables, card, faults)
         .build(bookings.orElse(Table.none(BOOKINGS)), clients, pets, places);
   }
 
@@ -117,10 +122,11 @@ public final class BookReader {
   }
 
   /** Somebody has to say where the doors are. */
-  private void doors(Table bookings, Table clients) {
+  private boolean hasDoors(Table bookings, Table clients) {
     boolean wide =
         bookings.columns().contains(Column.ADDRESS) || bookings.columns().contains(Column.PIN);
-    if (clients.columns().isEmpty() && !wide && !faults.stops()) {
+    boolean has = wide || !clients.columns().isEmpty();
+    if (!has) {
       faults.add(
           new Fault(
               "missing-column",
@@ -130,5 +136,6 @@ public final class BookReader {
               "an address in each row, or a file " + CLIENTS + ", was expected",
               "first columns of a wide file: client,pet,address,breed,service,when,minutes"));
     }
+    return has;
   }
 }

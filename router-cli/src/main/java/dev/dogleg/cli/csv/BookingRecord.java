@@ -26,6 +26,7 @@ import java.util.stream.Collectors;
 /** Makes a booking of one row. */
 final class BookingRecord {
   private static final int MOST_MINUTES = 720;
+  private static final int MOST_PETS = 20;
 
   private final Cells cells;
   private final Context context;
@@ -120,13 +121,21 @@ final class BookingRecord {
                   + person.animals().stream().map(Animal::name).collect(Collectors.joining(", ")));
       return List.of();
     }
-    if (isAll(cells.text(column)) && !person.animals().isEmpty()) {
-      return person.animals();
+    boolean all = isAll(cells.text(column)) && !person.animals().isEmpty();
+    List<Animal> found = all ? person.animals() : named(person, column);
+    if (found.size() > MOST_PETS) {
+      cells.aside(
+          "too-many-pets", column, "at most " + MOST_PETS + " pets of one stop were expected", "");
+      return List.of();
     }
+    return found;
+  }
+
+  private List<Animal> named(Person person, Column column) {
     List<Animal> found = new ArrayList<>();
     for (String name :
-        PetNames.split(cells.text(column), whole -> animal(person, whole).isPresent())) {
-      Optional<Animal> animal = animal(person, name);
+        PetNames.split(cells.text(column), whole -> person.animal(whole).isPresent())) {
+      Optional<Animal> animal = person.animal(name);
       if (animal.isEmpty()) {
         People.unknown(cells, column, person.animals().stream().map(Animal::name).toList());
         return List.of();
@@ -138,13 +147,6 @@ final class BookingRecord {
       found.add(animal.get());
     }
     return found;
-  }
-
-  private static Optional<Animal> animal(Person person, String name) {
-    String folded = Slug.fold(name);
-    return person.animals().stream()
-        .filter(one -> Slug.fold(one.name()).equals(folded) || one.id().equals(name))
-        .findFirst();
   }
 
   private List<BookedPet> pets(List<Animal> animals) {

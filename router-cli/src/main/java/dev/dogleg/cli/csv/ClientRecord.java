@@ -71,8 +71,7 @@ final class ClientRecord {
     if (cells.has(Column.PIN) && pin.isEmpty()) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Place(address, pin.isPresent() ? pin : context.corrections().pin(address)));
+    return Optional.of(context.corrections().applied(new Place(address, pin)));
   }
 
   private static Reading<HowToTell> tell(String text) {

@@ -5,7 +5,10 @@ import dev.dogleg.cli.words.DateOrder;
 import dev.dogleg.cli.words.MapBounds;
 import dev.dogleg.cli.words.WeightGrammar;
 import dev.dogleg.groom.GroomTables;
+import dev.dogleg.groom.PetLook;
+import dev.dogleg.model.Species;
 import dev.dogleg.model.WallSpan;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -15,9 +18,14 @@ import java.util.Optional;
  * @param tables groom tables in force
  * @param bounds box of the map, or empty
  * @param corrections corrected addresses
+ * @param looks words for pets that were read before; many pets are described alike
  */
 record Context(
-    Optional<Card> card, GroomTables tables, Optional<MapBounds> bounds, Corrections corrections) {
+    Optional<Card> card,
+    GroomTables tables,
+    Optional<MapBounds> bounds,
+    Corrections corrections,
+    Map<String, PetLook> looks) {
   /** Where times without am and pm are looked for while no card says better: 7:00 to 19:00. */
   private static final WallSpan DAYTIME = new WallSpan(25_200, 68_400);
 
@@ -31,5 +39,11 @@ record Context(
 
   WeightGrammar.Unit weightUnit() {
     return card.map(Card::weightUnit).orElse(WeightGrammar.Unit.KG);
+  }
+
+  /** What a pet looks like by the words for it. */
+  PetLook look(Optional<Species> species, String words) {
+    return looks.computeIfAbsent(
+        species.map(Species::name).orElse("") + ":" + words, key -> tables.look(species, words));
   }
 }

@@ -1,6 +1,7 @@
 package dev.dogleg.cli.csv;
 
 import dev.dogleg.model.GeoPoint;
+import dev.dogleg.model.Place;
 import java.text.Normalizer;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -39,6 +40,16 @@ public final class Corrections {
    */
   public Optional<GeoPoint> pin(String address) {
     return Optional.ofNullable(points.get(key(address)));
+  }
+
+  /**
+   * A place with its corrected point, where it has no pin of its own.
+   *
+   * @param place as typed
+   * @return the place, with a pin where its address is corrected
+   */
+  public Place applied(Place place) {
+    return place.pin().isPresent() ? place : new Place(place.address(), pin(place.address()));
   }
 
   /** {@return how many addresses are corrected} */

@@ -39,8 +39,8 @@ record Header(List<String> names, List<Optional<Column>> columns) {
 
   /** Reads the cells; faults in a header stop the run, since every row would be misread. */
   static Header read(List<String> cells, Set<Column> known, Where where, Faults faults) {
-    List<Optional<Column>> columns =
-        cells.stream().map(cell -> Column.of(fold(cell), known)).toList();
+    List<Optional<Column>> columns = new ArrayList<>();
+    cells.forEach(cell -> columns.add(Column.of(fold(cell), known)));
     Set<Column> present = EnumSet.noneOf(Column.class);
     Set<String> seen = new HashSet<>();
     for (int i = 0; i < cells.size(); i++) {
@@ -57,22 +57,27 @@ record Header(List<String> names, List<Optional<Column>> columns) {
       }
     }
     List<String> missing =
-        Column.labels(known.stream().filter(c -> !present.contains(c)).collect(Collectors.toSet()));
+        new ArrayList<>(
+            Column.labels(
+                known.stream().filter(c -> !present.contains(c)).collect(Collectors.toSet())));
     for (int i = 0; i < cells.size(); i++) {
       String folded = fold(cells.get(i));
       if (columns.get(i).isPresent() || folded.isEmpty() || folded.startsWith(OWN)) {
         continue;
       }
       Optional<String> near = Nearness.nearest(folded, missing);
-      near.ifPresent(
-          name ->
-              stop(
-                  faults,
-                  "misspelt-column",
-                  where.at(folded),
-                  folded,
-                  "the column " + name + " is near",
-                  "rename it to " + name + ", or to " + OWN + folded + " if it is your own"));
+      if (near.isPresent()) {
+        stop(
+            faults,
+            "misspelt-column",
+            where.at(folded),
+            folded,
+            "the column " + near.get() + " is near",
+            "rename it to " + near.get() + ", or to " + OWN + folded + " if it is your own");
+        // The rows are checked as if it were: whatever else is wrong with them is true then.
+        columns.set(i, Column.of(near.get(), known));
+        missing.remove(near.get());
+      }
     }
     return new Header(new ArrayList<>(cells), columns);
   }

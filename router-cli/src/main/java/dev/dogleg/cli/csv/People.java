@@ -15,6 +15,10 @@ import java.util.Set;
 
 /** The clients of a book and their animals, found by own id or by name. */
 final class People {
+  private static final int MOST_HINTS = 200;
+
+  private final List<String> names = new ArrayList<>();
+  private int hints;
   private final List<Person> all = new ArrayList<>();
   private final Map<String, List<Person>> byName = new LinkedHashMap<>();
   private final Map<String, Person> byOwnId = new LinkedHashMap<>();
@@ -52,6 +56,7 @@ final class People {
     same.add(person);
     ownId.ifPresent(id -> byOwnId.put(id, person));
     all.add(person);
+    names.add(person.name());
     return Optional.of(person);
   }
 
@@ -60,7 +65,7 @@ final class People {
     if (cells.has(Column.CLIENT_ID)) {
       Person person = byOwnId.get(cells.text(Column.CLIENT_ID));
       if (person == null) {
-        unknown(cells, Column.CLIENT_ID, byOwnId.keySet());
+        unknown(cells, Column.CLIENT_ID, hinted(byOwnId.keySet()));
       }
       return Optional.ofNullable(person);
     }
@@ -81,7 +86,7 @@ final class People {
       return Optional.of(byOwnId.get(cells.text(Column.CLIENT)));
     }
     if (named.isEmpty()) {
-      unknown(cells, Column.CLIENT, all.stream().map(Person::name).toList());
+      unknown(cells, Column.CLIENT, hinted(names));
     }
     return named.stream().findFirst();
   }
@@ -92,6 +97,11 @@ final class People {
         ? byOwnId.containsKey(row.cell(Column.CLIENT_ID))
         : byName.containsKey(Slug.fold(row.cell(Column.CLIENT)))
             || byOwnId.containsKey(row.cell(Column.CLIENT));
+  }
+
+  /** Looking for the nearest of many names is dear: after many faults there are no more hints. */
+  private Collection<String> hinted(Collection<String> names) {
+    return hints++ < MOST_HINTS ? names : List.of();
   }
 
   static void unknown(Cells cells, Column column, Collection<String> known) {
@@ -112,10 +122,7 @@ final class People {
     }
     Optional<String> ownId = IdRule.own(cells, Column.PET_ID);
     String name = cells.text(Column.PET);
-    Optional<Animal> other =
-        owner.animals().stream()
-            .filter(one -> Slug.fold(one.name()).equals(Slug.fold(name)))
-            .findFirst();
+    Optional<Animal> other = owner.animal(name);
     if (other.isPresent()) {
       cells.aside(
           "duplicate-row",
@@ -125,7 +132,7 @@ final class People {
       return Optional.empty();
     }
     Animal animal = new Animal(cells, owner, name, ownId);
-    owner.animals().add(animal);
+    owner.add(animal);
     return Optional.of(animal);
   }
 

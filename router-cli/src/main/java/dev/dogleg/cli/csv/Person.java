@@ -1,8 +1,11 @@
 package dev.dogleg.cli.csv;
 
+import dev.dogleg.cli.words.Slug;
 import dev.dogleg.model.Client;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** A client while a book is read: its row, its record once it is sound, its animals. */
@@ -11,6 +14,8 @@ final class Person {
   private final String name;
   private final Optional<String> ownId;
   private final List<Animal> animals = new ArrayList<>();
+  private final Map<String, Animal> byName = new HashMap<>();
+  private final Map<String, Animal> byOwnId = new HashMap<>();
   private String id = "";
   private Optional<Client> client = Optional.empty();
 
@@ -34,6 +39,18 @@ final class Person {
 
   List<Animal> animals() {
     return animals;
+  }
+
+  void add(Animal animal) {
+    animals.add(animal);
+    byName.putIfAbsent(Slug.fold(animal.name()), animal);
+    animal.ownId().ifPresent(own -> byOwnId.putIfAbsent(own, animal));
+  }
+
+  /** The animal of a name or of an id of its own, or empty. */
+  Optional<Animal> animal(String nameOrId) {
+    return Optional.ofNullable(byName.get(Slug.fold(nameOrId)))
+        .or(() -> Optional.ofNullable(byOwnId.get(nameOrId)));
   }
 
   String id() {

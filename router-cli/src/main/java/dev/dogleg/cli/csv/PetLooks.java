@@ -37,12 +37,10 @@ record PetLooks(
 
   static PetLooks of(Cells cells, Context context) {
     Set<PetFact> guessed = EnumSet.noneOf(PetFact.class);
-    Optional<Species> named = species(cells);
-    PetLook look = context.tables().look(named, cells.text(Column.BREED));
+    Optional<Species> species = species(cells);
+    PetLook look = context.look(species, cells.text(Column.BREED));
     PetLook plain =
-        context
-            .tables()
-            .look(Optional.of(look.species()), look.breed().map(Breed::name).orElse(""));
+        context.look(Optional.of(look.species()), look.breed().map(Breed::name).orElse(""));
     OptionalInt grams = OptionalInt.empty();
     Optional<SizeClass> size = Optional.empty();
     if (WeightGrammar.looksLike(cells.text(Column.SIZE))) {
@@ -53,6 +51,14 @@ record PetLooks(
     } else if (cells.has(Column.SIZE)) {
       size = word(cells, Column.SIZE, context.tables().size(cells.text(Column.SIZE)));
       guessed.add(PetFact.SIZE);
+      size.ifPresent(
+          named ->
+              cells.add(
+                  "guess",
+                  Severity.NOTE,
+                  Column.SIZE,
+                  "was read as the size " + named.name().toLowerCase(Locale.ROOT),
+                  "a weight narrows the minutes"));
     }
     if (size.isEmpty()) {
       guessed.add(PetFact.SIZE);
@@ -80,15 +86,22 @@ record PetLooks(
       behaviour = look.behaviour();
       guessed.add(PetFact.BEHAVIOUR);
     }
-    if (named.isEmpty()) {
+    if (species.isEmpty()) {
       guessed.add(PetFact.SPECIES);
     }
     if (look.breed().isPresent() && (look.grade() == MatchGrade.NEAR || !look.unread().isEmpty())) {
       guessed.add(PetFact.BREED);
     }
+    // A breed alone, found as written, needs no remark; loose words do.
+    boolean plainBreed =
+        (look.grade() == MatchGrade.EXACT || look.grade() == MatchGrade.ALIAS)
+            && look.size().equals(plain.size())
+            && look.coat().equals(plain.coat())
+            && look.state().isEmpty()
+            && look.behaviour().isEmpty();
     boolean measured = grams.isPresent() && !guessed.contains(PetFact.COAT);
     look.fault(cells.at(Column.BREED))
-        .filter(fault -> fault.severity() != Severity.NOTE || !measured)
+        .filter(fault -> fault.severity() != Severity.NOTE || !(measured || plainBreed))
         .ifPresent(cells::add);
     List<String> tags = new ArrayList<>();
     if (look.senior()) {

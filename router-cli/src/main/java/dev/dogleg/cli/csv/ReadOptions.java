@@ -9,7 +9,8 @@ import java.util.Optional;
 /**
  * How a book is to be read.
  *
- * @param tables groom tables in force; they know breeds, services and the words for them
+ * @param tables starter tables; they know breeds, services and the words for them. A book's own
+ *     tables are laid over them
  * @param business the card where a bookings file is read alone ({@code --business}); in a book
  *     folder it takes the place of {@code business.yaml}; empty otherwise
  * @param bounds box of the map, so that swapped latitude and longitude are seen; empty where not
@@ -29,7 +30,7 @@ public record ReadOptions(
   /**
    * Options with defaults.
    *
-   * @param tables groom tables in force
+   * @param tables starter tables
    * @return no card of its own, no bounds, not strict
    */
   public static ReadOptions of(GroomTables tables) {

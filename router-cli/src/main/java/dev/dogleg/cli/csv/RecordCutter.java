@@ -45,6 +45,7 @@ final class RecordCutter {
   private final Faults faults;
   private final List<String> lines;
   private final List<Broken> broken = new ArrayList<>();
+  private boolean stopped;
 
   RecordCutter(String name, String text, char separator, Faults faults) {
     this.name = name;
@@ -85,6 +86,11 @@ final class RecordCutter {
   /** {@return lines that were found to be no record while cutting} */
   List<Broken> broken() {
     return broken;
+  }
+
+  /** {@return whether the file was given up: too many rows, or too many broken ones} */
+  boolean stopped() {
+    return stopped;
   }
 
   private boolean isBlank(String line) {
@@ -165,6 +171,7 @@ final class RecordCutter {
   }
 
   private void stop(String code, int row, String expected) {
+    stopped = true;
     faults.add(
         new Fault(
             code, Severity.STOP, Where.row(name, row), "", expected, "is it the right file?"));

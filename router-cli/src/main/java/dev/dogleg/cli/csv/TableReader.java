@@ -51,9 +51,11 @@ final class TableReader {
     if (named.isPresent() && !records.isEmpty()) {
       records = records.subList(1, records.size());
     }
-    if (records.isEmpty()) {
+    if (records.isEmpty() || cutter.stopped()) {
       cutter.broken().forEach(broken -> faults.add(broken.fault()));
-      stop(1, "missing-column", "a first line with the names of the columns was expected", "");
+      if (!cutter.stopped()) {
+        stop(1, "missing-column", "a first line with the names of the columns was expected", "");
+      }
       return Optional.empty();
     }
     List<List<String>> cells = parse(records, separator);

@@ -4,6 +4,7 @@ import dev.dogleg.cli.words.Slug;
 import dev.dogleg.fault.Severity;
 import dev.dogleg.fault.Where;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,9 +26,15 @@ final class WideRows {
   }
 
   private static Set<Column> ofPets() {
-    Set<Column> columns = java.util.EnumSet.copyOf(Column.PETS_TABLE);
+    Set<Column> columns = EnumSet.copyOf(Column.PETS_TABLE);
     columns.removeAll(
-        Set.of(Column.CLIENT, Column.PET, Column.SERVICE, Column.MINUTES, Column.PET_ID));
+        Set.of(
+            Column.CLIENT,
+            Column.CLIENT_ID,
+            Column.PET,
+            Column.PET_ID,
+            Column.SERVICE,
+            Column.MINUTES));
     return columns;
   }
 
@@ -65,10 +72,10 @@ final class WideRows {
       if (owner.isEmpty() || cell.isEmpty() || BookingRecord.isAll(cell)) {
         continue;
       }
-      List<String> names = PetNames.split(cell, name -> has(owner.get(), name));
+      List<String> names = PetNames.split(cell, name -> owner.get().animal(name).isPresent());
       for (int p = 0; p < names.size(); p++) {
         String name = names.get(p);
-        if (has(owner.get(), name)) {
+        if (owner.get().animal(name).isPresent()) {
           continue;
         }
         Map<Column, String> cells = new EnumMap<>(Column.class);
@@ -89,11 +96,6 @@ final class WideRows {
     }
     found.forEach(
         (owner, pets) -> pets.values().forEach(merged -> People.add(owner, merged.cells())));
-  }
-
-  private static boolean has(Person owner, String name) {
-    return owner.animals().stream()
-        .anyMatch(animal -> Slug.fold(animal.name()).equals(Slug.fold(name)));
   }
 
   /** What several rows say together. */

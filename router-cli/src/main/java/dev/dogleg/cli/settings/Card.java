@@ -5,10 +5,12 @@ import dev.dogleg.cli.words.WeightGrammar;
 import dev.dogleg.itinerary.Prices;
 import dev.dogleg.model.Business;
 import dev.dogleg.model.Groomer;
+import dev.dogleg.model.Place;
 import dev.dogleg.model.WallSpan;
 import dev.dogleg.model.Worth;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.UnaryOperator;
 
 /**
  * A business card as read.
@@ -50,5 +52,44 @@ public record Card(
         worth.waitingMinuteSeconds(),
         worth.overtimeMinuteSeconds(),
         worth.endMinuteSeconds());
+  }
+
+  /**
+   * The same card with the homes of its groomers at other places.
+   *
+   * @param corrected gives the place to take for a place of the card
+   * @return the card
+   */
+  public Card withHomes(UnaryOperator<Place> corrected) {
+    List<Groomer> groomers =
+        business.groomers().stream()
+            .map(
+                groomer ->
+                    new Groomer(
+                        groomer.id(),
+                        groomer.name(),
+                        groomer.paceThousandths(),
+                        groomer.hours(),
+                        groomer.daysOff(),
+                        corrected.apply(groomer.home()),
+                        groomer.vanId()))
+            .toList();
+    Business moved =
+        new Business(
+            business.name(),
+            business.country(),
+            business.currency(),
+            business.zone(),
+            business.drivesOnLeft(),
+            business.map(),
+            groomers,
+            business.vans(),
+            business.dailyBreak(),
+            business.overtimeSeconds(),
+            business.stopSeconds(),
+            business.extraPetSeconds(),
+            business.planPercent(),
+            business.worth());
+    return new Card(moved, dateOrder, weightUnit, inForce);
   }
 }
