@@ -72,8 +72,12 @@ final class MapFile {
     if (startsWith(head, 'B', 'Z', 'h')) {
       return Kind.BZIP2;
     }
-    if (startsWith(head, 0, 0, 0) && head.length > 6 && head[4] == 10 && head[5] == 9) {
-      return Kind.PBF;
+    if (startsWith(head, 0, 0, 0) && head.length > 15) {
+      // Four bytes of length, then a string field of nine letters.
+      String type = new String(head, 4, 11, StandardCharsets.ISO_8859_1);
+      if (type.equals("\n\tOSMHeader")) {
+        return Kind.PBF;
+      }
     }
     String text = new String(head, StandardCharsets.UTF_8).replace("\uFEFF", "").stripLeading();
     if (!text.startsWith("<")) {

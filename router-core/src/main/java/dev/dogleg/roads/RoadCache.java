@@ -16,7 +16,6 @@ import java.security.NoSuchAlgorithmException;
 import java.util.Comparator;
 import java.util.HexFormat;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.atomic.AtomicLong;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.stream.Stream;
 
@@ -33,11 +32,6 @@ final class RoadCache {
   private static final String STAMP = "stamp.txt";
   private static final ConcurrentHashMap<Path, ReentrantLock> IN_THIS_PROCESS =
       new ConcurrentHashMap<>();
-
-  private static final AtomicLong LOCKS_TAKEN = new AtomicLong();
-
-  /** Far behind the text, so that the text can be read while the lock is held. */
-  private static final long LOCKED_BYTE = Long.MAX_VALUE - 1;
 
   /** Fills an empty folder. */
   @FunctionalInterface
@@ -122,22 +116,24 @@ final class RoadCache {
   }
 
   /**
-   * Opens and locks. The last holder may have deleted the file meanwhile, so the holder writes a
-   * word of its own and looks whether it stands in the file that the path names now.
+   * Opens and locks. The last holder may have deleted the file meanwhile; so the holder gives the
+   * file a length that is its own process number, and looks whether the path now names a file of
+   * that length. (Reading the file back would open it once more, and on POSIX closing any handle of
+   * a file drops the process's locks on it.)
    */
   private FileChannel lock(Path lockFile) throws IOException {
-    String word = ProcessHandle.current().pid() + "-" + LOCKS_TAKEN.incrementAndGet();
+    long own = ProcessHandle.current().pid();
     while (true) {
       FileChannel channel =
           FileChannel.open(lockFile, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-      FileLock lock = channel.tryLock(LOCKED_BYTE, 1, false);
+      FileLock lock = channel.tryLock();
       if (lock == null) {
         progress.begins(MapPhase.WAITING, "");
-        lock = channel.lock(LOCKED_BYTE, 1, false);
+        lock = channel.lock();
       }
       channel.truncate(0);
-      channel.write(ByteBuffer.wrap(word.getBytes(StandardCharsets.UTF_8)));
-      if (lock.isValid() && Files.exists(lockFile) && Files.readString(lockFile).equals(word)) {
+      channel.write(ByteBuffer.allocate(1), own);
+      if (lock.isValid() && Files.exists(lockFile) && Files.size(lockFile) == own + 1) {
         return channel;
       }
       channel.close();

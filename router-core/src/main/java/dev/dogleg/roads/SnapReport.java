@@ -20,7 +20,8 @@ import java.util.Optional;
  *     does not, and places elsewhere may be out of reach
  * @param cutOffNearby whether a nearer road was passed over because it is cut off from the network
  *     for this van: behind a bollard, under a low bridge, or a loose piece of the map
- * @param offMap whether the place lies outside the area that the map covers
+ * @param offMap whether there is no point because the place lies outside the area that the map
+ *     covers
  */
 public record SnapReport(
     GeoPoint asked,

@@ -187,7 +187,7 @@ final class Snapper {
         graph.entryKind(taken.edge),
         network[2 * taken.edge] != 0 && network[2 * taken.edge + 1] != 0,
         cutOff,
-        off);
+        false);
   }
 
   private static NameAgreement agreement(String folded, Near road) {
