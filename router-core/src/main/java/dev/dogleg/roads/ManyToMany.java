@@ -14,31 +14,34 @@ import java.util.List;
  *
  * <p>Source: Knopp et al. 2007; on edges, the note carries its first key (Geisberger, Vetter 2011).
  */
-final class ManyToMany {
+final class ManyToMany implements AutoCloseable {
   /** The best path of a pair, before it is summed or drawn. */
   record Meeting(
       int weight, LabelTree up, int upLabel, LabelTree down, int downLabel, int straight) {}
 
   private final Hierarchy hierarchy;
   private final RoadGraph graph;
-  private final UpwardSearch search;
+  private final Workbench bench;
   private final List<Seat> targets;
   private final List<LabelTree> downTrees = new ArrayList<>();
-  private final int[] firstNote;
   private int[] nextNote = new int[1024];
   private int[] noteTarget = new int[1024];
   private int[] noteLabel = new int[1024];
   private int notes;
 
-  ManyToMany(Hierarchy hierarchy, List<Seat> targets) {
-    this.hierarchy = hierarchy;
+  /**
+   * Searches down from every target.
+   *
+   * @param bench arrays to work on; not to be used by anybody else until this is closed
+   * @param targets where to go
+   */
+  ManyToMany(Workbench bench, List<Seat> targets) {
+    this.bench = bench;
+    this.hierarchy = bench.hierarchy;
     this.graph = hierarchy.graph;
-    this.search = new UpwardSearch(hierarchy);
     this.targets = List.copyOf(targets);
-    this.firstNote = new int[graph.tail.length];
-    Arrays.fill(firstNote, -1);
     for (Seat target : targets) {
-      LabelTree tree = search.to(target);
+      LabelTree tree = bench.search.to(target);
       for (int label = 0; label < tree.size; label++) {
         note(tree.key[label], downTrees.size(), label);
       }
@@ -52,10 +55,20 @@ final class ManyToMany {
       noteTarget = Arrays.copyOf(noteTarget, 2 * notes);
       noteLabel = Arrays.copyOf(noteLabel, 2 * notes);
     }
-    nextNote[notes] = firstNote[key];
+    nextNote[notes] = bench.firstNote[key];
     noteTarget[notes] = target;
     noteLabel[notes] = label;
-    firstNote[key] = notes++;
+    bench.firstNote[key] = notes++;
+  }
+
+  /** Clears the notes off the bench. */
+  @Override
+  public void close() {
+    for (LabelTree tree : downTrees) {
+      for (int label = 0; label < tree.size; label++) {
+        bench.firstNote[tree.key[label]] = -1;
+      }
+    }
   }
 
   /**
@@ -65,7 +78,7 @@ final class ManyToMany {
    * @return one for each target, null where no road leads
    */
   Meeting[] from(Seat source) {
-    LabelTree up = search.from(source);
+    LabelTree up = bench.search.from(source);
     int[] weight = new int[targets.size()];
     int[] upLabel = new int[weight.length];
     int[] downLabel = new int[weight.length];
@@ -74,7 +87,7 @@ final class ManyToMany {
       int key = up.key[label];
       int node = graph.head(key);
       for (int i = graph.outFirst[node]; i < graph.outFirst[node + 1]; i++) {
-        int note = firstNote[graph.outKeys[i]];
+        int note = bench.firstNote[graph.outKeys[i]];
         int turn = note < 0 ? RoadGraph.CLOSED : graph.turnWeight(key, graph.outKeys[i]);
         if (turn == RoadGraph.CLOSED) {
           continue;

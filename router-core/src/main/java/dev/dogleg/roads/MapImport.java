@@ -37,7 +37,7 @@ final class MapImport {
   void into(Path folder) throws IOException {
     sayMemory();
     Path plain = unpacked(folder);
-    GraphHopper hopper = new GraphHopper();
+    GraphHopper hopper = new PlainImporter();
     try {
       progress.begins(MapPhase.READING, "");
       read(hopper, plain, folder.resolve(GRAPH_FOLDER));

@@ -12,6 +12,9 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.function.Function;
 
 /**
  * The roads of one map file for one van.
@@ -32,9 +35,11 @@ public final class RoadNetwork implements AutoCloseable {
   private final String key;
   private final BaseGraph base;
   private final LocationIndexTree index;
+  private final EncodingManager values;
   private final Hierarchy hierarchy;
   private final Snapper snapper;
   private final RouteDrawer drawer;
+  private final Queue<Workbench> benches = new ConcurrentLinkedQueue<>();
 
   private RoadNetwork(
       String key,
@@ -45,6 +50,7 @@ public final class RoadNetwork implements AutoCloseable {
     this.key = key;
     this.base = base;
     this.index = index;
+    this.values = values;
     this.hierarchy = stored.hierarchy;
     this.snapper = new Snapper(base, index, values, stored.hierarchy.graph, stored.network, key);
     this.drawer = new RouteDrawer(base, stored.hierarchy.graph);
@@ -127,7 +133,8 @@ public final class RoadNetwork implements AutoCloseable {
    *     without a road says so. What a pair gets does not depend on the other places.
    */
   public TravelMatrix matrix(List<RoadPoint> places) {
-    return MatrixFiller.fill(hierarchy, seats(places));
+    List<Seat> seats = seats(places);
+    return atBench(bench -> MatrixFiller.fill(bench, seats));
   }
 
   /**
@@ -139,13 +146,16 @@ public final class RoadNetwork implements AutoCloseable {
    */
   public Optional<RoadRoute> route(RoadPoint from, RoadPoint to) {
     List<Seat> seats = seats(List.of(from, to));
-    ManyToMany search = new ManyToMany(hierarchy, seats.subList(1, 2));
-    ManyToMany.Meeting meeting = search.from(seats.get(0))[0];
-    if (meeting == null) {
-      return Optional.empty();
-    }
-    PathSums sums = search.sums(seats.get(0), seats.get(1), meeting);
-    return Optional.of(drawer.draw(seats.get(0), seats.get(1), search.keys(meeting), sums));
+    return atBench(bench -> drawer.best(bench, seats.get(0), seats.get(1)));
+  }
+
+  /** Lends a workbench, a free one or a new one. */
+  private <T> T atBench(Function<Workbench, T> work) {
+    Workbench free = benches.poll();
+    Workbench bench = free == null ? new Workbench(hierarchy) : free;
+    T answer = work.apply(bench);
+    benches.add(bench);
+    return answer;
   }
 
   private List<Seat> seats(List<RoadPoint> places) {
@@ -165,6 +175,11 @@ public final class RoadNetwork implements AutoCloseable {
   /** The imported graph, for tests. */
   BaseGraph baseGraph() {
     return base;
+  }
+
+  /** What is stored about its edges, for tests. */
+  EncodingManager encodedValues() {
+    return values;
   }
 
   @Override

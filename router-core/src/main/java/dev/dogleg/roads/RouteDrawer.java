@@ -7,6 +7,7 @@ import dev.dogleg.model.GeoPoint;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /** Draws a path of edge keys on the map. */
 final class RouteDrawer {
@@ -18,7 +19,17 @@ final class RouteDrawer {
     this.graph = graph;
   }
 
-  RoadRoute draw(Seat from, Seat to, int[] keys, PathSums sums) {
+  /** Finds and draws the best drive of one pair; empty where no road leads. */
+  Optional<RoadRoute> best(Workbench bench, Seat from, Seat to) {
+    try (ManyToMany search = new ManyToMany(bench, List.of(to))) {
+      ManyToMany.Meeting meeting = search.from(from)[0];
+      return meeting == null
+          ? Optional.empty()
+          : Optional.of(draw(from, to, search.keys(meeting), search.sums(from, to, meeting)));
+    }
+  }
+
+  private RoadRoute draw(Seat from, Seat to, int[] keys, PathSums sums) {
     List<GeoPoint> points = new ArrayList<>();
     List<String> names = new ArrayList<>();
     int restrictedCm = 0;

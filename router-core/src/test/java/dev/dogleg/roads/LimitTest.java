@@ -9,7 +9,10 @@ import org.junit.jupiter.api.Test;
 
 /** Height, width, length and weight as hard limits, on ways and on barrier nodes. */
 class LimitTest {
-  /** Two villages joined by parallel roads, each with its own limit, each 10 km longer than the last. */
+  /**
+   * Two villages joined by parallel roads, each with its own limit, each 10 km longer than the
+   * last.
+   */
   private static final List<List<String>> LINKS =
       List.of(
           List.of("maxheight=2.7", "name=Low Bridge"),
@@ -41,8 +44,7 @@ class LimitTest {
 
   private static String taken(VanCard van) {
     try (RoadNetwork roads = Sketches.open(villages(), van)) {
-      Optional<RoadRoute> route =
-          roads.route(Sketches.on(roads, -4, 0), Sketches.on(roads, 54, 0));
+      Optional<RoadRoute> route = roads.route(Sketches.on(roads, -4, 0), Sketches.on(roads, 54, 0));
       return String.join(" ", route.orElseThrow().roadNames());
     }
   }

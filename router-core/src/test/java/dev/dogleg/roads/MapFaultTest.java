@@ -91,7 +91,7 @@ class MapFaultTest {
   @Test
   void whatIsDamagedInside() throws IOException {
     byte[] pbf = Files.readAllBytes(SampleTown.MAP);
-    Arrays.fill(pbf, pbf.length / 2, pbf.length / 2 + 2000, (byte) 0x55);
+    Arrays.fill(pbf, pbf.length / 2, pbf.length / 2 + 2000, (byte) 0xff);
     Path map = file("damaged.osm.pbf", pbf);
     FaultException thrown =
         assertThrows(
@@ -109,16 +109,14 @@ class MapFaultTest {
     String relation =
         "<relation id=\"7\"><member type=\"way\" ref=\"100\" role=\"x\"/>"
             + "<tag k=\"type\" v=\"route\"/></relation>\n";
-    expect(
-        "map-unsorted", file("relation-first.osm", xml.replace("<way", relation + "<way")));
+    expect("map-unsorted", file("relation-first.osm", xml.replace("<way", relation + "<way")));
     String way = xml.lines().filter(line -> line.startsWith("<way")).findFirst().orElseThrow();
     expect(
         "map-unsorted",
         file(
             "way-first.osm",
             xml.replace(way, "").replaceFirst("<node", way.replace("$", "") + "\n<node")));
-    String negative =
-        xml.replace("id=\"1\"", "id=\"-1\"").replace("ref=\"1\"", "ref=\"-1\"");
+    String negative = xml.replace("id=\"1\"", "id=\"-1\"").replace("ref=\"1\"", "ref=\"-1\"");
     expect("map-negative-ids", file("negative.osm", negative));
   }
 
@@ -127,8 +125,7 @@ class MapFaultTest {
     expect("map-without-roads", file("bare.osm", "<osm version=\"0.6\"></osm>"));
     String path = town().xml().replace("residential", "footway");
     expect("map-without-roads", file("footpath.osm", path));
-    String closed =
-        town().xml().replace("</way>", "<tag k=\"access\" v=\"no\"/></way>");
+    String closed = town().xml().replace("</way>", "<tag k=\"access\" v=\"no\"/></way>");
     expect("map-without-roads", file("closed.osm", closed));
   }
 
@@ -157,8 +154,7 @@ class MapFaultTest {
             file("b.osm.gz", gzip(xml)),
             file("c.osm.bz2", bzip(xml)))) {
       Path cache = folder.resolve("cache of " + map.getFileName());
-      try (RoadNetwork roads =
-          RoadNetwork.open(map, VanCard.starter(), cache, Progress.SILENT)) {
+      try (RoadNetwork roads = RoadNetwork.open(map, VanCard.starter(), cache, Progress.SILENT)) {
         assertEquals("Long Street", roads.snap(Sketches.at(1, 1), "").roadName());
       }
       try (var inside = Files.walk(cache)) {

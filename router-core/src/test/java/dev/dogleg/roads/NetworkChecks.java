@@ -44,7 +44,7 @@ final class NetworkChecks {
     RoadGraph graph = hierarchy.graph;
     Seat start = new Seat(graph, from);
     Seat end = new Seat(graph, to);
-    ManyToMany search = new ManyToMany(hierarchy, List.of(end));
+    ManyToMany search = new ManyToMany(new Workbench(hierarchy), List.of(end));
     ManyToMany.Meeting meeting = search.from(start)[0];
     int[] keys = search.keys(meeting);
     PathSums parts = new PathSums();
@@ -84,7 +84,7 @@ final class NetworkChecks {
   static int equalsPlainSearch(RoadNetwork roads, List<RoadPoint> from, List<RoadPoint> to) {
     RoadGraph graph = roads.hierarchy().graph;
     List<Seat> targets = to.stream().map(point -> new Seat(graph, point)).toList();
-    ManyToMany search = new ManyToMany(roads.hierarchy(), targets);
+    ManyToMany search = new ManyToMany(new Workbench(roads.hierarchy()), targets);
     int unreached = 0;
     for (int i = 0; i < from.size(); i++) {
       Seat source = new Seat(graph, from.get(i));

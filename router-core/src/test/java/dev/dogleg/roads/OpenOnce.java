@@ -3,7 +3,9 @@ package dev.dogleg.roads;
 import java.nio.file.Path;
 import java.util.List;
 
-/** Opens a sketch and answers one question; run as a process of its own by {@link RoadCacheTest}. */
+/**
+ * Opens a sketch and answers one question; run as a process of its own by {@link RoadCacheTest}.
+ */
 final class OpenOnce {
   private OpenOnce() {}
 

@@ -10,7 +10,9 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
-/** Private and destination-only roads at the ends only, gates, bollards, and the lonely way through. */
+/**
+ * Private and destination-only roads at the ends only, gates, bollards, and the lonely way through.
+ */
 class RestrictedRoadTest {
   private static RoadNetwork roads;
 

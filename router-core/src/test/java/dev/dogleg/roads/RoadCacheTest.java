@@ -97,8 +97,7 @@ class RoadCacheTest {
   @Test
   void anotherVanOrAnotherMapGetsAnEntryOfItsOwn() throws IOException {
     openAndAsk(new Listener());
-    RoadNetwork.open(
-            map, VanCard.starter().withSize(200, 200, 500, 2000), cache, Progress.SILENT)
+    RoadNetwork.open(map, VanCard.starter().withSize(200, 200, 500, 2000), cache, Progress.SILENT)
         .close();
     assertEquals(2, inCache().size());
     Files.writeString(map, Files.readString(map).replace("residential", "tertiary"));

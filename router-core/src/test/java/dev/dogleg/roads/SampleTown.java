@@ -7,7 +7,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 
-/** The invented town of maps-sample: its map, its landmarks, its roads opened once for all tests. */
+/**
+ * The invented town of maps-sample: its map, its landmarks, its roads opened once for all tests.
+ */
 final class SampleTown {
   static final Path MAP =
       Path.of(System.getProperty("dogleg.root")).resolve("maps-sample/brindlewick.osm.pbf");

@@ -94,7 +94,29 @@ class SampleTownTest {
     RoadRoute destination = route("town_centre", "destination_only_house");
     assertTrue(destination.restrictedMetres() > 0);
     assertFalse(destination.throughRestricted());
-    assertTrue(route("town_centre", "farm_on_track").gates() >= 1, "a gate on the farm track");
+    assertEquals(1, route("town_centre", "farm_on_track").gates(), "a gate on the farm track");
+  }
+
+  @Test
+  void barriersTurnBansAndOneWayStreetsSendTheVanRound() {
+    // Each pair lies 60 to 90 m apart on one street, with the obstacle between.
+    for (String obstacle : List.of("bollard", "height_bar", "width_gate")) {
+      RoadRoute route = route(obstacle + "_from", obstacle + "_to");
+      assertTrue(route.lengthMetres() > 150, obstacle + ": " + route.lengthMetres() + " m");
+    }
+    assertTrue(route("no_left_turn_from", "no_left_turn_to").lengthMetres() > 250);
+    assertTrue(route("one_way_east", "one_way_west").lengthMetres() < 120);
+    assertTrue(route("one_way_west", "one_way_east").lengthMetres() > 300);
+  }
+
+  @Test
+  void aDoorIsPutOnItsOwnStreetNotOnTheLaneBehind() {
+    GeoPoint door = landmark("hidden_door");
+    assertEquals("Coalman's Passage", roads().snap(door, "").roadName());
+    SnapReport own = roads().snap(door, "N 3rd St");
+    assertEquals("North 3rd Street", own.roadName());
+    assertEquals(NameAgreement.AGREES, own.name());
+    assertEquals("Coalman's Passage", own.nearestRoadName());
   }
 
   @Test

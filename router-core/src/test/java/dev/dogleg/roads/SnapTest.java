@@ -67,8 +67,7 @@ class SnapTest {
     assertTrue(report.needsLook());
     SnapReport umlaut = roads.snap(Sketches.at(20.2, 5), "KONIGSTRASSE");
     assertEquals(NameAgreement.AGREES, umlaut.name());
-    assertEquals(
-        NameAgreement.ROAD_UNNAMED, roads.snap(Sketches.at(3, 0.6), "Mill Lane").name());
+    assertEquals(NameAgreement.ROAD_UNNAMED, roads.snap(Sketches.at(3, 0.6), "Mill Lane").name());
   }
 
   @Test

@@ -67,7 +67,8 @@ final class TownSketch {
     for (String tag : tags) {
       int at = tag.indexOf('=');
       text.append(
-          "<tag k=\"%s\" v=\"%s\"/>".formatted(tag.substring(0, at), tag.substring(at + 1).replace("\"", "&quot;")));
+          "<tag k=\"%s\" v=\"%s\"/>"
+              .formatted(tag.substring(0, at), tag.substring(at + 1).replace("\"", "&quot;")));
     }
     return text.toString();
   }

@@ -54,8 +54,7 @@ class TurnTest {
   @Test
   void whoDrivesOnTheLeftCrossesWhenTurningRight() {
     VanCard van =
-        new VanCard(
-            280, 225, 600, 3500, 110, TurnSeconds.starter(), DrivingSide.LEFT, false);
+        new VanCard(280, 225, 600, 3500, 110, TurnSeconds.starter(), DrivingSide.LEFT, false);
     try (RoadNetwork roads = Sketches.open(cross(), van)) {
       RoadPoint start = Sketches.on(roads, 1, 0);
       assertEquals(96 + 3, seconds(roads, start, Sketches.on(roads, 5, 4)), "left: 3");
@@ -105,7 +104,8 @@ class TurnTest {
       RoadPoint middle = Sketches.on(roads, 5.5, 0);
       RoadPoint north = Sketches.on(roads, 6, 4);
       RoadPoint south = Sketches.on(roads, 5, -4);
-      // From South Street right into Middle and left into North is free: 400+100+400 m = 108 s + 3 + 6.
+      // From South Street right into Middle and left into North is free: 400+100+400 m = 108 s + 3
+      // + 6.
       assertEquals(108 + 9, seconds(roads, south, north));
       // From the middle of Middle: 50 + 400 m = 54 s + left 6.
       assertEquals(54 + 6, seconds(roads, middle, north));
