@@ -22,7 +22,7 @@ final class LineGraphSearch {
     long answer = Long.MAX_VALUE;
     int straight = from.straightTo(to);
     if (straight >= 0) {
-      answer = to.arrivingMs(straight) - from.arrivingMs(straight);
+      answer = (long) to.arrivingMs(straight) - from.arrivingMs(straight);
     }
     int[] goals = to.startKeys();
     while (!queue.isEmpty()) {

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.dogleg.fault.Fault;
 import dev.dogleg.travel.TravelMatrix;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -174,7 +175,7 @@ class RoadCacheTest {
     }
     StringBuilder said = new StringBuilder();
     for (Process process : processes) {
-      said.append(new String(process.getInputStream().readAllBytes()));
+      said.append(new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8));
       assertEquals(0, process.waitFor(), said.toString());
     }
     assertEquals(2, said.toString().split("answer 108", -1).length - 1, said.toString());

@@ -3,6 +3,7 @@ package dev.dogleg.roads;
 import dev.dogleg.travel.TravelMatrix;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -14,8 +15,8 @@ import java.util.stream.Stream;
  * Measures roads for docs/BENCHMARKS.md: reading each extract in a process of its own that is given
  * the memory the estimate states, and a matrix of 60 places against separate route calls.
  *
- * <pre>mvn -q -pl router-core test-compile exec:java -Dexec.classpathScope=test
- *   -Dexec.mainClass=dev.dogleg.roads.RoadsLedger -Dexec.args="../shared/maps"</pre>
+ * <pre>mvn -q -pl router-core test-compile exec:exec -Dexec.executable=java
+ *   -Dexec.classpathScope=test -Dexec.args="-cp %classpath dev.dogleg.roads.RoadsLedger .."</pre>
  */
 final class RoadsLedger {
   private static final int PLACES = 60;
@@ -24,7 +25,7 @@ final class RoadsLedger {
 
   private RoadsLedger() {}
 
-  /** Takes a folder of extracts; measures the sample map too. */
+  /** Takes the project's root folder; the extracts lie beside it in {@code ../shared/maps}. */
   public static void main(String[] args) throws Exception {
     if (args.length == 3) {
       measure(Path.of(args[1]), Path.of(args[2]));
@@ -34,11 +35,10 @@ final class RoadsLedger {
         "| extract | stretches | shortcuts | given MB | peak MB | read s (CPU s) | again s |"
             + " 60 x 60 ms | one pair ms | route ms | ratio to pairs | ratio to routes |");
     System.out.println("|---|---|---|---|---|---|---|---|---|---|---|---|");
-    try (Stream<Path> files =
-        Stream.concat(
-            Stream.of(Path.of("maps-sample/brindlewick.osm.pbf")).filter(Files::exists),
-            Files.list(Path.of(args[0])).filter(f -> f.toString().endsWith(".pbf")).sorted())) {
-      for (Path file : files.toList()) {
+    Path root = Path.of(args[0]).toAbsolutePath().normalize();
+    inOwnProcess(root.resolve("maps-sample/brindlewick.osm.pbf"));
+    try (Stream<Path> files = Files.list(root.resolve("../shared/maps"))) {
+      for (Path file : files.filter(f -> f.toString().endsWith(".pbf")).sorted().toList()) {
         inOwnProcess(file);
       }
     }
@@ -51,16 +51,15 @@ final class RoadsLedger {
         new ProcessBuilder(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-Xmx" + given + "m",
-                "-Djava.util.logging.config.file=.mvn/logging-tests.properties",
                 "-cp",
-                System.getProperty("dogleg.classpath", System.getProperty("java.class.path")),
+                System.getProperty("java.class.path"),
                 RoadsLedger.class.getName(),
                 "measure",
                 map.toString(),
                 cache.toString())
             .redirectError(ProcessBuilder.Redirect.DISCARD)
             .start();
-    String row = new String(process.getInputStream().readAllBytes());
+    String row = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     System.out.print(process.waitFor() == 0 ? row : "| " + map.getFileName() + " | failed |\n");
     Sketches.delete(cache);
   }
