@@ -1,6 +1,7 @@
 package dev.dogleg.cli.csv;
 
 import dev.dogleg.cli.settings.Card;
+import dev.dogleg.cli.words.Slug;
 import dev.dogleg.fault.Fault;
 import dev.dogleg.fault.Faults;
 import dev.dogleg.fault.Severity;
@@ -13,6 +14,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -90,6 +92,7 @@ final class BookBuilder {
   private List<Booking> bookings(List<Cells> rows, Context context) {
     Map<String, Booking> byId = new LinkedHashMap<>();
     Map<String, Integer> taken = new HashMap<>();
+    Set<String> told = new HashSet<>();
     Optional<DayCheck> days = card.map(found -> new DayCheck(found.business()));
     for (Cells cells : rows) {
       Optional<Booking> booking = BookingRecord.read(cells, people, context);
@@ -104,12 +107,23 @@ final class BookBuilder {
               sources.booking(found.id(), cells.row());
             }
           });
-      boolean told = cells.has(Column.TOLD) && booking.map(b -> b.status().open()).orElse(true);
-      if (told || options.strict()) {
+      if (cells.has(Column.TOLD) && booking.map(found -> found.status().open()).orElse(true)) {
+        told.add(clientKey(cells));
+      }
+    }
+    for (Cells cells : rows) {
+      if (options.strict() || told.contains(clientKey(cells))) {
         cells.stopInsteadOfAside();
       }
     }
     return List.copyOf(byId.values());
+  }
+
+  /** Whose row it is: a client who was told a time must not lose any booking silently. */
+  private static String clientKey(Cells cells) {
+    return cells.has(Column.CLIENT_ID)
+        ? cells.text(Column.CLIENT_ID)
+        : Slug.fold(cells.text(Column.CLIENT));
   }
 
   /**

@@ -7,6 +7,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 
 /**
  * Parses one choice of a {@code when}: weekdays, then items that all hold. By recursive descent
@@ -202,7 +203,7 @@ final class ChoiceParser {
                   () ->
                       new BadWhen(
                           "span-backwards", "a span that ends after it starts was expected", ""));
-      said(span.guess(), span.value().toString());
+      said(span.guess(), span.value()::toString);
       return Optional.of(span.value());
     }
     if (open) {
@@ -220,13 +221,13 @@ final class ChoiceParser {
       throw bad("a time like 9, 9:30, 15:00 or 3pm was expected", "at \"" + tokens.peek() + "\"");
     }
     HalfOfDay<Integer> decided = HalfOfDay.time(time.get(), usual);
-    said(decided.guess(), WallSpan.text(decided.value()));
+    said(decided.guess(), () -> WallSpan.text(decided.value()));
     return decided.value();
   }
 
-  private void said(boolean guess, String readAs) {
+  private void said(boolean guess, Supplier<String> readAs) {
     if (guess) {
-      remarks.add(Remark.guess(readAs, "write it with am, pm or in 24 hours"));
+      remarks.add(Remark.guess(readAs.get(), "write it with am, pm or in 24 hours"));
     }
   }
 

@@ -146,6 +146,13 @@ class BookFolderTest {
   }
 
   @Test
+  void anotherRowOfAClientWithAToldTimeIsHit() {
+    String more = GoodBook.BOOKINGS + ",O'Hara,Max,2027-03-04,,,9999,,,,\n";
+    ReadBook read = GoodBook.in(dir).with("bookings.csv", more).read();
+    assertEquals(List.of("STOP bookings.csv:7:minutes absurd-minutes"), Folder.loud(read));
+  }
+
+  @Test
   void strictStopsAtARowSetAside() {
     GoodBook.in(dir).with("bookings.csv", GoodBook.BOOKINGS.replace("2027-04-13", "soon"));
     ReadOptions plain = ReadOptions.of(Folder.TABLES);
