@@ -3,6 +3,7 @@ package dev.dogleg.cli.command;
 import dev.dogleg.cli.console.Console;
 import dev.dogleg.cli.console.ExitCode;
 import dev.dogleg.fault.FaultException;
+import java.io.IOException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -36,7 +37,11 @@ public final class CommandTree {
   public static int run(Surroundings surroundings, String... args) {
     Console console = surroundings.console();
     CommandLine line = new CommandLine(new CommandTree());
-    line.addSubcommand("version", new CommandTree());
+    line.addSubcommand(new DemoCommand(surroundings));
+    line.addSubcommand(new PlanCommand(surroundings));
+    line.addSubcommand(new CheckCommand(surroundings));
+    line.addSubcommand(new FindCommand(surroundings));
+    line.addSubcommand(new HowLongCommand(surroundings));
     line.setOut(console.out());
     line.setErr(console.err());
     line.setExecutionExceptionHandler((failure, parsed, result) -> failed(console, failure));
@@ -51,10 +56,19 @@ public final class CommandTree {
 
   private static int failed(Console console, Exception failure) {
     if (failure instanceof FaultException faults) {
-      console.warn(faults.toString());
+      console.warn(FaultReport.of(faults.faults(), true));
       return ExitCode.STOPPED.number();
     }
-    console.warn("Dogleg's own fault: " + failure);
+    if (failure instanceof IOException) {
+      console.warn("A file cannot be written or read: " + failure);
+      return ExitCode.STOPPED.number();
+    }
+    console.warn("Dogleg's own fault, nothing was written: " + failure);
+    for (StackTraceElement frame : failure.getStackTrace()) {
+      if (frame.getClassName().startsWith("dev.dogleg")) {
+        console.warn("  at " + frame);
+      }
+    }
     return ExitCode.OWN_FAULT.number();
   }
 }

@@ -3,12 +3,10 @@ package dev.dogleg.cli.console;
 /** One plain line a phase, for logs and pipes. */
 final class LineProgress implements Progress {
   private final Console console;
-  private final String task;
   private String last = "";
 
   LineProgress(Console console, String task) {
     this.console = console;
-    this.task = task;
     console.warn(task + " ...");
   }
 
@@ -16,7 +14,7 @@ final class LineProgress implements Progress {
   public synchronized void phase(String phase) {
     if (!phase.equals(last)) {
       last = phase;
-      console.warn("  " + task + ": " + phase);
+      console.warn("  " + phase);
     }
   }
 

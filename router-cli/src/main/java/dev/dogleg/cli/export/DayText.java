@@ -1,7 +1,6 @@
 package dev.dogleg.cli.export;
 
 import dev.dogleg.itinerary.DayPlan;
-import dev.dogleg.itinerary.NoRoom;
 import dev.dogleg.itinerary.PlannedStop;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -75,8 +74,14 @@ public final class DayText {
 
   private void takeBreak(PlannedStop stop) {
     String text =
-        "break, " + Amounts.spoken(stop.leaveSeconds() - stop.startSeconds()) + " at the door";
-    add(clock(stop.startSeconds()), "", text, drive(stop), km(stop), "", spare(stop));
+        "break, "
+            + Amounts.spoken(stop.leaveSeconds() - stop.startSeconds())
+            + ", at "
+            + day.stop(stop.visitId()).client()
+            + "'s door";
+    List<String> wrapped = Wrap.lines(text, TEXT_COLUMNS);
+    add(clock(stop.startSeconds()), "", wrapped.get(0), drive(stop), km(stop), "", spare(stop));
+    wrapped.stream().skip(1).forEach(this::more);
   }
 
   private void visit(PlannedStop stop, String door) {
@@ -129,7 +134,7 @@ public final class DayText {
     if (over > 0) {
       lines.add(" Overtime: " + Amounts.spokenMinutes(Amounts.minutesUp(over)) + ".");
     }
-    lines.add(" Minutes. Spare: how late the van may come before a later promise breaks.");
+    lines.add(" In minutes. Spare: how late the van may come before a later promise breaks.");
   }
 
   private int end() {
@@ -137,13 +142,13 @@ public final class DayText {
   }
 
   private void leftOut() {
-    if (day.plan().noRoom().isEmpty()) {
+    if (day.leftOut().isEmpty()) {
       return;
     }
     lines.add("");
     lines.add(" No room for:");
-    for (NoRoom noRoom : day.plan().noRoom()) {
-      String text = day.stop(noRoom.visitId()).who() + " - " + NoRoomText.why(noRoom, day);
+    for (LeftOut left : day.leftOut()) {
+      String text = left.label().who() + " - " + NoRoomText.why(left, day);
       List<String> wrapped = Wrap.lines(text, COLUMNS - 5);
       lines.add("   - " + wrapped.get(0));
       wrapped.stream().skip(1).forEach(line -> lines.add("     " + line));

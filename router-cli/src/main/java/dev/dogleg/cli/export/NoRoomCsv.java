@@ -20,6 +20,7 @@ public final class NoRoomCsv {
           "rule",
           "short_minutes",
           "with_bookings",
+          "later_until",
           "reason");
 
   private NoRoomCsv() {}
@@ -33,13 +34,14 @@ public final class NoRoomCsv {
   public static String text(List<PlannedDay> days) {
     CsvText csv = new CsvText(COLUMNS);
     for (PlannedDay day : days) {
-      day.plan().noRoom().forEach(noRoom -> csv.row(row(noRoom, day)));
+      day.leftOut().forEach(left -> csv.row(row(left, day)));
     }
     return csv.toString();
   }
 
-  private static List<String> row(NoRoom noRoom, PlannedDay day) {
-    StopLabel label = day.stop(noRoom.visitId());
+  private static List<String> row(LeftOut left, PlannedDay day) {
+    NoRoom noRoom = left.reason();
+    StopLabel label = left.label();
     return List.of(
         day.plan().shift().day().date().toString(),
         CsvText.free(day.plan().shift().groomerId()),
@@ -51,6 +53,7 @@ public final class NoRoomCsv {
         noRoom.rule(),
         noRoom.shortBySeconds() > 0 ? Amounts.minutes(noRoom.shortBySeconds()) : "",
         CsvText.free(String.join(";", noRoom.withVisits())),
-        CsvText.free(NoRoomText.why(noRoom, day)));
+        left.laterUntil().map(java.time.LocalDate::toString).orElse(""),
+        CsvText.free(NoRoomText.why(left, day)));
   }
 }

@@ -11,11 +11,16 @@ public final class NoRoomText {
   /**
    * The reason as a sentence without its subject.
    *
-   * @param noRoom what is left out
+   * @param left what is left out
    * @param day the day, for the names of other visits
    * @return for example {@code cannot be reached in its time, not even alone: 12 minutes short}
    */
-  public static String why(NoRoom noRoom, PlannedDay day) {
+  public static String why(LeftOut left, PlannedDay day) {
+    return why(left.reason(), day)
+        + left.laterUntil().map(last -> "; its dates run on to " + last).orElse("");
+  }
+
+  private static String why(NoRoom noRoom, PlannedDay day) {
     return switch (noRoom.why()) {
       case IMPOSSIBLE_ALONE -> "not even alone: " + rule(noRoom.rule()) + missing(noRoom);
       case IMPOSSIBLE_TOGETHER ->

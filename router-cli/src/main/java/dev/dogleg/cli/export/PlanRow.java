@@ -81,6 +81,36 @@ public record PlanRow(
     }
   }
 
+  /**
+   * A row of its cells.
+   *
+   * @param cells twenty cells in the order of the columns
+   * @return the row
+   */
+  static PlanRow of(List<String> cells) {
+    return new PlanRow(
+        cells.get(0),
+        cells.get(1),
+        cells.get(2),
+        cells.get(3),
+        cells.get(4),
+        cells.get(5),
+        cells.get(6),
+        cells.get(7),
+        cells.get(8),
+        cells.get(9),
+        cells.get(10),
+        cells.get(11),
+        cells.get(12),
+        cells.get(13),
+        cells.get(14),
+        cells.get(15),
+        cells.get(16),
+        cells.get(17),
+        cells.get(18),
+        cells.get(19));
+  }
+
   /** {@return the cells in the order of the columns, guarded against formulas where free text} */
   List<String> cells() {
     return List.of(

@@ -13,7 +13,7 @@ import java.util.Objects;
  * @param van name of the van
  * @param places labels of the places, by place number
  * @param stops labels of the visits asked for, by visit id
- * @param visitPlaces place number of every visit asked for, by visit id
+ * @param leftOut what has no room on this day and was not placed on another day of the run
  * @param seed seed of the run, for the note of the first row
  */
 public record PlannedDay(
@@ -22,7 +22,7 @@ public record PlannedDay(
     String van,
     List<PlaceLabel> places,
     Map<String, StopLabel> stops,
-    Map<String, Integer> visitPlaces,
+    List<LeftOut> leftOut,
     long seed) {
   /** Checks that nothing is null. */
   public PlannedDay {
@@ -31,7 +31,7 @@ public record PlannedDay(
     Objects.requireNonNull(van, "van");
     places = List.copyOf(places);
     stops = Map.copyOf(stops);
-    visitPlaces = Map.copyOf(visitPlaces);
+    leftOut = List.copyOf(leftOut);
   }
 
   /**

@@ -12,7 +12,9 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -49,12 +51,14 @@ public final class WholeFiles {
   /**
    * Writes everything.
    *
+   * @return where the files lie, in the order added
    * @throws IOException where a file cannot be written; those in place stay as they were unless
    *     moving itself failed
    */
-  public void write() throws IOException {
+  public List<Path> write() throws IOException {
     Files.createDirectories(folder);
     Map<String, Path> beside = new LinkedHashMap<>();
+    List<Path> written = new ArrayList<>();
     try {
       for (Map.Entry<String, String> entry : texts.entrySet()) {
         if (entry.getValue() != null) {
@@ -67,8 +71,10 @@ public final class WholeFiles {
           Files.deleteIfExists(place);
         } else {
           moveInto(beside.get(entry.getKey()), place);
+          written.add(place);
         }
       }
+      return List.copyOf(written);
     } finally {
       for (Path left : beside.values()) {
         Files.deleteIfExists(left);

@@ -69,6 +69,20 @@ public final class Calendar {
   }
 
   /**
+   * The first day that may serve a booking.
+   *
+   * @param booking the booking
+   * @return the day, or empty where none may
+   */
+  public Optional<LocalDate> first(Booking booking) {
+    DateSpan span = span(booking);
+    return span.from()
+        .datesUntil(span.to().plusDays(1))
+        .filter(date -> possible(booking, date))
+        .findFirst();
+  }
+
+  /**
    * The last day that may serve a booking after a given one.
    *
    * @param booking the booking

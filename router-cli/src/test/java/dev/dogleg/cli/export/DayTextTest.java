@@ -21,7 +21,7 @@ class DayTextTest {
          08:10  1  Ada Fenwick: Mop                            11    4.2     50      8
                    14 Quay Street, Old Harbour
                    groom starts 08:15
-         09:05     break, 30 min at the door                                        20
+         09:05     break, 30 min, at Ada Fenwick's door                             20
          09:45  2  Joss Tarn: Pip, Squeak                      10    3.0     60     21
                    The Long Barn at the Far End of Upper
                    Withering Lane, North Moor
@@ -29,14 +29,14 @@ class DayTextTest {
          10:55     home                                        10    5.1
 
          Driving 31 min over 12.3 km, grooming 1 h 50 min, waiting 5 min.
-         Minutes. Spare: how late the van may come before a later promise breaks.
+         In minutes. Spare: how late the van may come before a later promise breaks.
          No plan can beat this.
 
          No room for:
            - Nell Ottery: Fern - not even alone: it cannot be done by the time asked
              for, 12 minutes short
            - Wil Pask: Bo - fits alone, but not in one day with Ada Fenwick and Joss
-             Tarn together
+             Tarn together; its dates run on to 2027-03-05
         """,
         DayText.of(SampleDay.of(BEST)));
   }

@@ -43,26 +43,12 @@ final class SampleDay {
             stop(PlannedStop.Kind.BREAK, 1, "a1", 3900, 3900, 5700, 0, 0, 0, 1234),
             stop(PlannedStop.Kind.VISIT, 2, "b1;b2", 6300, 6300, 9900, 600, 3000, 0, 1300),
             stop(PlannedStop.Kind.HOME, 0, "", 10500, 10500, 10500, 600, 5055, 0, 20000));
-    DayPlan plan =
-        new DayPlan(
-            shift,
-            stops,
-            List.of(
-                new NoRoom("c1", NoRoom.Why.IMPOSSIBLE_ALONE, "done-by", 700, List.of()),
-                new NoRoom("d1", NoRoom.Why.IMPOSSIBLE_TOGETHER, "", 0, List.of("a1", "b1;b2"))),
-            2,
-            7200,
-            proof);
-    return new PlannedDay(
-        plan,
-        "Robin Ashdown",
-        "Bluebell",
+    List<NoRoom> noRoom =
         List.of(
-            new PlaceLabel("1 Yard Lane", new GeoPoint(-30.5, -20.25)),
-            new PlaceLabel("14 Quay Street, Old Harbour", new GeoPoint(-30.51, -20.26)),
-            new PlaceLabel(
-                "The Long Barn at the Far End of Upper Withering Lane, North Moor",
-                new GeoPoint(-30.52, -20.27))),
+            new NoRoom("c1", NoRoom.Why.IMPOSSIBLE_ALONE, "done-by", 700, List.of()),
+            new NoRoom("d1", NoRoom.Why.IMPOSSIBLE_TOGETHER, "", 0, List.of("a1", "b1;b2")));
+    DayPlan plan = new DayPlan(shift, stops, noRoom, 2, 7200, proof);
+    Map<String, StopLabel> labels =
         Map.of(
             "a1", new StopLabel("a1", List.of("a1"), firstClient, List.of("Mop"), 3000, true, ""),
             "b1;b2",
@@ -76,8 +62,21 @@ final class SampleDay {
                     "told 09:30-10:00"),
             "c1",
                 new StopLabel("c1", List.of("c1"), "Nell Ottery", List.of("Fern"), 3600, true, ""),
-            "d1", new StopLabel("d1", List.of("d1"), "Wil Pask", List.of("Bo"), 3600, true, "")),
-        Map.of("a1", 1, "b1;b2", 2, "c1", 1, "d1", 2),
+            "d1", new StopLabel("d1", List.of("d1"), "Wil Pask", List.of("Bo"), 3600, true, ""));
+    return new PlannedDay(
+        plan,
+        "Robin Ashdown",
+        "Bluebell",
+        List.of(
+            new PlaceLabel("1 Yard Lane", new GeoPoint(-30.5, -20.25)),
+            new PlaceLabel("14 Quay Street, Old Harbour", new GeoPoint(-30.51, -20.26)),
+            new PlaceLabel(
+                "The Long Barn at the Far End of Upper Withering Lane, North Moor",
+                new GeoPoint(-30.52, -20.27))),
+        labels,
+        List.of(
+            new LeftOut(noRoom.get(0), labels.get("c1"), Optional.empty()),
+            new LeftOut(noRoom.get(1), labels.get("d1"), Optional.of(date.plusDays(3)))),
         7);
   }
 

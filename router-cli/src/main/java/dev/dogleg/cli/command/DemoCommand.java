@@ -1,0 +1,61 @@
+package dev.dogleg.cli.command;
+
+import dev.dogleg.cli.console.Console;
+import dev.dogleg.cli.console.ExitCode;
+import dev.dogleg.itinerary.DayRequest;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Plans the demo book. */
+@Command(
+    name = "demo",
+    description = "Plans a day of the demo book (an invented business in an invented town).",
+    mixinStandardHelpOptions = true)
+final class DemoCommand implements Callable<Integer> {
+  private final Surroundings surroundings;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description = "Where the files go. Default: demo-out in the project folder.")
+  private Path out;
+
+  DemoCommand(Surroundings surroundings) {
+    this.surroundings = surroundings;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    Console console = surroundings.console();
+    Path project = surroundings.project().orElse(Path.of(""));
+    Path book = project.resolve("demo-data");
+    if (!Files.isDirectory(book)) {
+      console.warn("The demo needs the project's folder demo-data: start router-cli/bin/dogleg.");
+      return ExitCode.STOPPED.number();
+    }
+    console.warn("Planning a day of the demo book " + book);
+    PlanRun.Order order =
+        new PlanRun.Order(
+            new BookChoice(book, null),
+            Optional.empty(),
+            1,
+            Optional.of(out == null ? project.resolve("demo-out") : out),
+            1,
+            DayRequest.USUAL_EFFORT,
+            false);
+    ExitCode end = new PlanRun(surroundings, order).run();
+    console.say("The book it came from: " + book);
+    console.say("The whole week: dogleg plan " + quoted(book) + " --days 5");
+    return end.number();
+  }
+
+  private static String quoted(Path path) {
+    String text = path.toString();
+    return text.contains(" ") ? '"' + text + '"' : text;
+  }
+}

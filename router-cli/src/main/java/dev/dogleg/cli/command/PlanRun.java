@@ -1,0 +1,156 @@
+package dev.dogleg.cli.command;
+
+import dev.dogleg.cli.console.Console;
+import dev.dogleg.cli.console.ExitCode;
+import dev.dogleg.cli.export.DayText;
+import dev.dogleg.cli.export.NoRoomCsv;
+import dev.dogleg.cli.export.PlanCsv;
+import dev.dogleg.cli.export.PlanRow;
+import dev.dogleg.cli.export.PlanRows;
+import dev.dogleg.cli.export.PlannedDay;
+import dev.dogleg.cli.export.SetAside;
+import dev.dogleg.cli.export.SetAsideCsv;
+import dev.dogleg.cli.export.WholeFiles;
+import dev.dogleg.cli.prepare.Calendar;
+import dev.dogleg.cli.prepare.MapInUse;
+import dev.dogleg.cli.prepare.Preparation;
+import dev.dogleg.fault.FaultException;
+import dev.dogleg.fault.Faults;
+import dev.dogleg.itinerary.Finding;
+import dev.dogleg.model.Booking;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What {@code plan} and {@code demo} do: read, prepare, plan, audit, write, print. */
+final class PlanRun {
+
+  /**
+   * What was asked for on the command line.
+   *
+   * @param choice which book
+   * @param from first day, or empty for that of the earliest open booking
+   * @param days calendar days from it, 1 or more
+   * @param out where the files go, or empty for the folder {@code plan} of the book
+   * @param seed seed of every random choice
+   * @param effort limit in solver steps
+   * @param strict whether anything that needs a look stops the run
+   */
+  record Order(
+      BookChoice choice,
+      Optional<LocalDate> from,
+      int days,
+      Optional<Path> out,
+      long seed,
+      long effort,
+      boolean strict) {}
+
+  private final Surroundings surroundings;
+  private final Console console;
+  private final Order order;
+  private final Faults faults = new Faults();
+
+  PlanRun(Surroundings surroundings, Order order) {
+    this.surroundings = surroundings;
+    this.console = surroundings.console();
+    this.order = order;
+  }
+
+  /** Runs. */
+  ExitCode run() throws IOException {
+    Optional<BookInput> read = BookInput.read(order.choice(), order.strict(), faults);
+    if (read.isEmpty() || Ending.stops(faults.all(), order.strict())) {
+      return stopped();
+    }
+    BookInput input = read.get();
+    LocalDate tomorrow =
+        LocalDate.now(surroundings.clock().withZone(input.book().business().zone())).plusDays(1);
+    Optional<LocalDate> first =
+        order.from().or(() -> Calendar.earliest(input.book().bookings(), tomorrow));
+    if (first.isEmpty()) {
+      console.say("Nothing to plan: no open booking in the book.");
+      return Ending.of(faults.all(), false);
+    }
+    Calendar calendar = new Calendar(input.book().business(), order.from().orElse(tomorrow));
+    List<LocalDate> dates = first.get().datesUntil(first.get().plusDays(order.days())).toList();
+    List<Booking> bookings = Candidates.of(input, calendar, dates, faults);
+    try (MapInUse map = new MapInUse(input.map(), surroundings.cache(), console, faults)) {
+      Preparation preparation =
+          Preparation.of(
+              input.book(), bookings, calendar, input.tables(), map, input.rows(), faults);
+      Candidates.withoutDoor(input, bookings, preparation::placed, faults);
+      if (Ending.stops(faults.all(), order.strict())) {
+        return stopped();
+      }
+      DaysRun run =
+          new DaysRun(
+              preparation, calendar, input.book().business(), order.seed(), order.effort(), faults);
+      run.plan(dates, bookings.stream().filter(b -> preparation.placed(b.clientId())).toList());
+      return Ending.stops(faults.all(), order.strict()) ? stopped() : finish(input, run, dates);
+    } catch (FaultException failed) {
+      failed.faults().forEach(faults::add);
+      return stopped();
+    }
+  }
+
+  private ExitCode finish(BookInput input, DaysRun run, List<LocalDate> dates) throws IOException {
+    if (!run.findings().isEmpty()) {
+      console.warn("Dogleg's own fault: its audit does not pass the plan. Nothing was written.");
+      for (Finding finding : run.findings()) {
+        console.warn("  " + finding.text() + " [" + finding.code() + "]");
+      }
+      return ExitCode.OWN_FAULT;
+    }
+    List<String> written = write(input, run);
+    print(run, dates);
+    console.say("");
+    console.say(PlanNotes.of(input, run.days(), dates));
+    written.forEach(file -> console.say("Written: " + file));
+    String report = FaultReport.of(faults.all(), false);
+    if (!report.isEmpty()) {
+      console.warn(report);
+    }
+    return Ending.of(faults.all(), run.bookedLeftOut());
+  }
+
+  private List<String> write(BookInput input, DaysRun run) throws IOException {
+    Path folder = order.out().orElse(input.folder().resolve("plan"));
+    List<PlanRow> rows = new ArrayList<>();
+    run.days().forEach(day -> rows.addAll(PlanRows.of(day)));
+    List<SetAside> aside = input.setAside(faults.all());
+    boolean noRoom = run.days().stream().anyMatch(day -> !day.leftOut().isEmpty());
+    WholeFiles files = new WholeFiles(folder);
+    files.put("plan.csv", PlanCsv.text(rows));
+    files.put("no-room.csv", noRoom ? NoRoomCsv.text(run.days()) : null);
+    files.put("set-aside.csv", aside.isEmpty() ? null : SetAsideCsv.text(aside));
+    return files.write().stream().map(Path::toString).toList();
+  }
+
+  private void print(DaysRun run, List<LocalDate> dates) {
+    boolean more = false;
+    for (PlannedDay day : run.days()) {
+      if (more) {
+        console.say("");
+      }
+      console.say(DayText.of(day).stripTrailing());
+      more = true;
+    }
+    if (run.days().isEmpty()) {
+      LocalDate last = dates.get(dates.size() - 1);
+      console.say(
+          "Nothing to plan: no open booking "
+              + (dates.size() == 1 ? "on " + last : "from " + dates.get(0) + " to " + last)
+              + ".");
+    }
+  }
+
+  private ExitCode stopped() {
+    console.warn(FaultReport.of(faults.all(), true));
+    console.warn(
+        "Nothing was planned and nothing was written" + (order.strict() ? " (--strict)." : "."));
+    return ExitCode.STOPPED;
+  }
+}

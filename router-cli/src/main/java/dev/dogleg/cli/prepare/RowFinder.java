@@ -1,0 +1,31 @@
+package dev.dogleg.cli.prepare;
+
+import dev.dogleg.fault.Where;
+
+/** Tells where things of the book stand in its files, so that faults can point there. */
+public interface RowFinder {
+
+  /**
+   * Row of a client.
+   *
+   * @param clientId the client
+   * @return where its place stands
+   */
+  Where client(String clientId);
+
+  /**
+   * Row of a booking.
+   *
+   * @param bookingId the booking
+   * @return where it stands
+   */
+  Where booking(String bookingId);
+
+  /**
+   * Home of a groomer in the card.
+   *
+   * @param groomerId the groomer
+   * @return where it stands
+   */
+  Where home(String groomerId);
+}
