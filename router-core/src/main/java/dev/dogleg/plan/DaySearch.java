@@ -127,8 +127,9 @@ final class DaySearch {
       RunEnvelope source, int set, int i, int j, BreakAt breakAt, boolean taken, long leftOut) {
     meter.count(source.size());
     scratch.clear();
+    step.limit(day.latestEnd(), Long.MAX_VALUE);
     for (int run = 0; run < source.size(); run++) {
-      step.toVisit(source, run, i, j, breakAt, day.latestEnd(), scratch, source.trail(run));
+      step.toVisit(source, run, i, j, breakAt, scratch, source.trail(run));
     }
     if (scratch.size() == 0) {
       return;

@@ -38,18 +38,15 @@ final class FirstPlan {
   /** Takes an order if it is better. */
   boolean offer(int[] candidate) {
     meter.count(candidate.length + 1L);
-    long driven = cost.of(candidate);
+    long leftOut = value.allLeftOut();
+    for (int visit : candidate) {
+      leftOut -= value.leftOut(visit);
+    }
+    long driven = cost.of(candidate, best - leftOut);
     if (driven == OrderCost.IMPOSSIBLE) {
       return false;
     }
-    long total = driven + value.allLeftOut();
-    for (int visit : candidate) {
-      total -= value.leftOut(visit);
-    }
-    if (total >= best) {
-      return false;
-    }
-    best = total;
+    best = driven + leftOut;
     order = candidate;
     return true;
   }

@@ -33,6 +33,7 @@ final class FitsTogether {
       members[k + 1] = others.get(k);
     }
     StopStep step = new StopStep(day.free());
+    step.limit(day.latestEnd(), Long.MAX_VALUE);
     VisitSets sets = new VisitSets(members.length);
     Map<Integer, RunEnvelope[]> level = new LinkedHashMap<>();
     RunEnvelope start = new RunEnvelope(0);
@@ -122,7 +123,7 @@ final class FitsTogether {
       Map<Integer, RunEnvelope[]> next) {
     RunEnvelope target = new RunEnvelope(0);
     for (int run = 0; run < source.size(); run++) {
-      step.toVisit(source, run, i, members[j], breakAt, day.latestEnd(), target, -1);
+      step.toVisit(source, run, i, members[j], breakAt, target, -1);
     }
     if (target.size() > 0) {
       RunEnvelope[] runs = next.computeIfAbsent(with, key -> new RunEnvelope[2 * members.length]);

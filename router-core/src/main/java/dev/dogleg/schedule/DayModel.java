@@ -45,6 +45,7 @@ public final class DayModel {
   final long overtimePrice;
   final long endPrice;
   final long[] legPrice;
+  private final int[] leastDrive;
   private final int[] requestIndex;
 
   private DayModel(DayRequest request, int[] order) {
@@ -86,10 +87,12 @@ public final class DayModel {
     overtimePrice = prices.overtimeMinuteSeconds();
     endPrice = prices.endMinuteSeconds();
     legPrice = new long[(n + 2) * (n + 2)];
+    leastDrive = new int[(n + 2) * (n + 2)];
     for (int i = 0; i < n + 2; i++) {
       for (int j = 0; j < n + 2; j++) {
         if (reaches(i, j)) {
           long metres = travel.lengthMetres(place[i], place[j]);
+          leastDrive[i * (n + 2) + j] = leastDrive(i, j, from, Math.max(from, latestEnd));
           legPrice[i * (n + 2) + j] = (metres * prices.kilometreSeconds() * 60 + 500) / 1000;
         }
       }
@@ -118,6 +121,7 @@ public final class DayModel {
     waitPrice = Math.addExact(Math.multiplyExact(day.waitPrice, scale), perSecond);
     overtimePrice = Math.multiplyExact(day.overtimePrice, scale);
     endPrice = Math.multiplyExact(day.endPrice, scale);
+    leastDrive = day.leastDrive;
     legPrice = day.legPrice.clone();
     for (int k = 0; k < legPrice.length; k++) {
       legPrice[k] = Math.multiplyExact(legPrice[k], scale);
@@ -312,6 +316,17 @@ public final class DayModel {
    */
   public int steadyUntil(int i, int j, int leave) {
     return travel.steadyUntil(place[i], place[j], leave);
+  }
+
+  /**
+   * Least duration of a leg over the whole day.
+   *
+   * @param i node left
+   * @param j node reached
+   * @return seconds, a lower bound; 0 where no road leads
+   */
+  public int leastDrive(int i, int j) {
+    return leastDrive[i * place.length + j];
   }
 
   /**

@@ -13,7 +13,7 @@ import java.util.Optional;
  * earliest end, then the latest leaving of the start place, then the earliest place of the break in
  * the order, then every door in turn left as early as possible ({@code docs/TIMING.md}).
  *
- * <p>Maintainers: one forward pass on prices {@code cost * scale + driven and waited seconds} gives
+ * <p>Maintainers: one forward pass finds the least cost; one more, on prices {@code cost * scale + driven and waited seconds} gives
  * cost, end and (end less those seconds, service and break) the start. Then the day is walked door
  * by door; at each the earliest leaving second is tried whose rest still reaches that cost and end.
  * Only the earliest second, a change of traffic, or the earliest second that meets a van window can
@@ -81,10 +81,15 @@ public final class DayTiming {
     if (order.length == 0) {
       return new TimedOrder(List.of(), 0, Optional.empty());
     }
-    OrderChain chain = new OrderChain(tied, order, day.tieScale());
-    if (!chain.runFrom(-1, day.from, day.latestEnd, day.latestEnd, false, OrderChain.ANY_SLOT)) {
+    long least = new OrderCost(day).of(order, OrderCost.IMPOSSIBLE);
+    OrderChain chain = new OrderChain(tied, day.tieScale());
+    if (least == OrderCost.IMPOSSIBLE) {
+      chain.choose(order, OrderChain.IMPOSSIBLE);
+      chain.runFrom(-1, day.from, day.latestEnd, day.latestEnd, false, OrderChain.ANY_SLOT);
       return impossible(chain.miss());
     }
+    chain.choose(order, Math.multiplyExact(least + 1, day.tieScale()));
+    chain.runFrom(-1, day.from, day.latestEnd, day.latestEnd, false, OrderChain.ANY_SLOT);
     long cost = chain.bestCost();
     int end = chain.bestEnd();
     int slot = earliestSlot(chain, order.length, cost, end);

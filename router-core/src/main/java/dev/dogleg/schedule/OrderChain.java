@@ -14,7 +14,10 @@ final class OrderChain {
   static final long IMPOSSIBLE = Long.MAX_VALUE;
 
   private final DayModel day;
-  private final int[] order;
+  private int[] order;
+  private long[] restCost = new long[0];
+  private int[] readyBy = new int[0];
+  private long costBelow;
   private final MissLog stepLog = new MissLog();
   private final MissLog breakLog = new MissLog();
   private final StopStep step;
@@ -31,12 +34,10 @@ final class OrderChain {
   private int bestEnd;
   private RuleMiss miss;
 
-  /** A chain over a day whose costs are {@code cost * scale + seconds}. */
-  OrderChain(DayModel day, int[] order, long scale) {
+  /** Chains over a day whose costs are {@code cost * scale + seconds}. */
+  OrderChain(DayModel day, long scale) {
     this.day = day;
-    this.order = order;
     this.scale = scale;
-    this.breakNeeded = day.hasBreak() && order.length > 1;
     step = new StopStep(day, stepLog);
     breakStep = new StopStep(day, breakLog);
     quietStep = new StopStep(day);
@@ -44,6 +45,35 @@ final class OrderChain {
     taken = new RunEnvelope(day.waitPrice);
     nextOpen = new RunEnvelope(day.waitPrice);
     nextTaken = new RunEnvelope(day.waitPrice);
+  }
+
+  /**
+   * Chooses the order.
+   *
+   * @param visits the order
+   * @param limit a cost of this or more is of no interest
+   * @return false where even the least drives cost that much
+   */
+  boolean choose(int[] visits, long limit) {
+    order = visits;
+    costBelow = limit;
+    breakNeeded = day.hasBreak() && order.length > 1;
+    if (restCost.length < order.length) {
+      restCost = new long[order.length];
+      readyBy = new int[order.length];
+    }
+    int next = day.end();
+    int arriveBy = day.latestEnd;
+    long rest = 0;
+    for (int k = order.length - 1; k >= 0; k--) {
+      rest += day.legPrice(order[k], next) + day.drivePrice * day.leastDrive(order[k], next);
+      restCost[k] = rest;
+      readyBy[k] = arriveBy - day.leastDrive(order[k], next);
+      next = order[k];
+      arriveBy = Math.min(day.latestArrival(next), readyBy[k] - day.service[next]);
+    }
+    return rest + day.legPrice(day.start(), next) + day.drivePrice * day.leastDrive(day.start(), next)
+        < limit;
   }
 
   /** Times the rest of the order: leaving position {@code at} (-1: the start place) in a span. */
@@ -61,7 +91,7 @@ final class OrderChain {
     BreakAt here = slot >= 0 && slot == 2 * at - 1 ? BreakAt.ON_ARRIVAL : BreakAt.NOWHERE;
     boolean nowTaken = breakTaken || here != BreakAt.NOWHERE;
     quietStep.arrive(
-        arrive, arrive, arrive, 0, order[at], here, Integer.MAX_VALUE, nowTaken ? taken : open, 0);
+        arrive, arrive, arrive, 0, order[at], here, nowTaken ? taken : open, 0);
     return spare(at, slot);
   }
 
@@ -74,9 +104,13 @@ final class OrderChain {
   }
 
   private boolean spare(int at, int slot) {
+    boolean needed = breakNeeded;
+    long limit = costBelow;
     breakNeeded = slot != NO_SLOT;
+    costBelow = IMPOSSIBLE;
     boolean possible = onwards(at, slot);
-    breakNeeded = day.hasBreak() && order.length > 1;
+    breakNeeded = needed;
+    costBelow = limit;
     return possible;
   }
 
@@ -87,6 +121,13 @@ final class OrderChain {
       stepLog.clear();
       nextOpen.clear();
       nextTaken.clear();
+      if (costBelow != IMPOSSIBLE) {
+        step.limit(readyBy[k + 1], costBelow - restCost[k + 1]);
+        breakStep.limit(readyBy[k + 1], costBelow - restCost[k + 1]);
+      } else {
+        step.limit(Integer.MAX_VALUE, IMPOSSIBLE);
+        breakStep.limit(Integer.MAX_VALUE, IMPOSSIBLE);
+      }
       int i = k < 0 ? day.start() : order[k];
       int j = order[k + 1];
       all(step, open, i, j, BreakAt.NOWHERE, nextOpen);
@@ -144,7 +185,7 @@ final class OrderChain {
   private void all(
       StopStep by, RunEnvelope source, int i, int j, BreakAt breakAt, RunEnvelope target) {
     for (int run = 0; run < source.size(); run++) {
-      by.toVisit(source, run, i, j, breakAt, Integer.MAX_VALUE, target, 0);
+      by.toVisit(source, run, i, j, breakAt, target, 0);
     }
   }
 

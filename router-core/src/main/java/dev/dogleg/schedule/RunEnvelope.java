@@ -11,10 +11,12 @@ import java.util.Arrays;
  * plus waiting since {@code b}; later than {@code m} the van may not stay. Each run carries a
  * {@code trail}, by which a planner remembers whence it came.
  *
- * <p>Maintainers: a run is dropped where another is nowhere worse: it begins no later, may stay no
- * shorter and is no dearer at {@code b} (its cost never falls over time and rises no faster than
- * waiting, so then it is no dearer anywhere). Runs stay in the order of {@code a}. Mutable, one
- * thread.
+ * <p>Maintainers: costs never fall over time and rise no faster than waiting. So a run is useless
+ * where another begins no later, may stay no shorter and is no dearer at {@code b}; a run's head is
+ * cut where an earlier one covers it, and its tail where a later one is nowhere worse from its own
+ * beginning on: what is left hardly overlaps. A run's {@code m} stays, because a break may still be
+ * begun before a later run takes over. The order of runs is that of
+ * adding. Mutable, one thread.
  */
 public final class RunEnvelope {
   private final long waitPrice;
@@ -95,7 +97,7 @@ public final class RunEnvelope {
   }
 
   /**
-   * Adds a run unless another is nowhere worse; drops those to which it is nowhere worse.
+   * Adds a run unless the others are nowhere worse; drops or shortens what it makes useless.
    *
    * @param earliest first second
    * @param unpaidUntil last second at this cost
@@ -105,27 +107,43 @@ public final class RunEnvelope {
    * @return whether it was added
    */
   public boolean add(int earliest, int unpaidUntil, int leaveBy, long cost, int from) {
-    int at = 0;
-    for (; at < size && a[at] <= earliest; at++) {
-      if (m[at] >= leaveBy && c[at] + waitPrice * Math.max(0, unpaidUntil - b[at]) <= cost) {
-        return false;
+    int first = earliest;
+    for (int run = 0; run < size; run++) {
+      if (a[run] <= first && m[run] >= leaveBy && c[run] <= cost) {
+        int covered = coveredUntil(run, cost);
+        if (covered >= unpaidUntil) {
+          return false;
+        }
+        first = Math.max(first, covered + 1);
       }
     }
-    while (at > 0 && a[at - 1] == earliest) {
-      at--;
-    }
-    int kept = at;
-    for (int run = at; run < size; run++) {
-      if (leaveBy < m[run] || cost + waitPrice * Math.max(0, b[run] - unpaidUntil) > c[run]) {
-        copy(run, kept++);
+    int kept = 0;
+    for (int run = 0; run < size; run++) {
+      boolean useless =
+          leaveBy >= m[run] && cost + waitPrice * Math.max(0, b[run] - unpaidUntil) <= c[run];
+      if (useless && a[run] >= first) {
+        continue;
       }
+      copy(run, kept);
+      if (useless) {
+        b[kept] = Math.min(b[kept], first - 1);
+      }
+      kept++;
     }
     size = kept;
-    insert(at, earliest, unpaidUntil, leaveBy, cost, from);
+    append(first, unpaidUntil, leaveBy, cost, from);
     return true;
   }
 
-  private void insert(int at, int earliest, int unpaidUntil, int leaveBy, long cost, int from) {
+  /** Last second until which a run that costs no more than {@code cost} still does so. */
+  private int coveredUntil(int run, long cost) {
+    if (waitPrice == 0) {
+      return Integer.MAX_VALUE;
+    }
+    return (int) Math.min(Integer.MAX_VALUE, b[run] + (cost - c[run]) / waitPrice);
+  }
+
+  private void append(int earliest, int unpaidUntil, int leaveBy, long cost, int from) {
     if (size == a.length) {
       int room = size * 2;
       a = Arrays.copyOf(a, room);
@@ -134,15 +152,12 @@ public final class RunEnvelope {
       c = Arrays.copyOf(c, room);
       trail = Arrays.copyOf(trail, room);
     }
-    for (int run = size; run > at; run--) {
-      copy(run - 1, run);
-    }
+    a[size] = earliest;
+    b[size] = unpaidUntil;
+    m[size] = leaveBy;
+    c[size] = cost;
+    trail[size] = from;
     size++;
-    a[at] = earliest;
-    b[at] = unpaidUntil;
-    m[at] = leaveBy;
-    c[at] = cost;
-    trail[at] = from;
   }
 
   private void copy(int source, int target) {

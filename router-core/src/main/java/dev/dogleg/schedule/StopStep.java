@@ -28,6 +28,8 @@ public final class StopStep {
 
   private final DayModel day;
   private final MissLog log;
+  private int readyBy = Integer.MAX_VALUE;
+  private long costBelow = Long.MAX_VALUE;
 
   /**
    * For planners.
@@ -44,6 +46,17 @@ public final class StopStep {
   }
 
   /**
+   * Says what is of no use any more in the steps that follow.
+   *
+   * @param latestReady later readiness to leave the visit is useless
+   * @param limit a cost of this or more is useless
+   */
+  public void limit(int latestReady, long limit) {
+    readyBy = latestReady;
+    costBelow = limit;
+  }
+
+  /**
    * Carries one run from a door or the start place to the end of a visit's service.
    *
    * @param source function the run belongs to
@@ -51,7 +64,6 @@ public final class StopStep {
    * @param i node left
    * @param j visit reached
    * @param breakAt where the break is taken, if on this way
-   * @param readyBy later readiness is of no use
    * @param target function that receives the runs
    * @param trail trail of the new runs
    */
@@ -61,7 +73,6 @@ public final class StopStep {
       int i,
       int j,
       BreakAt breakAt,
-      int readyBy,
       RunEnvelope target,
       int trail) {
     int a = source.earliest(run);
@@ -89,6 +100,10 @@ public final class StopStep {
       return;
     }
     long fixed = c + day.legPrice(i, j);
+    long least = fixed + day.drivePrice * day.leastDrive(i, j);
+    if (least >= costBelow) {
+      return;
+    }
     int lastVanFrom = day.vanFrom[j][day.vanFrom[j].length - 1];
     long leastKey = Long.MAX_VALUE;
     for (int t = a; t <= m; ) {
@@ -98,7 +113,7 @@ public final class StopStep {
       int unpaid = Math.max(t, Math.min(b, until)) + drive;
       long key = cost - day.waitPrice * unpaid;
       if (t <= b || key < leastKey) {
-        arrive(t + drive, unpaid, until + drive, cost, j, breakAt, readyBy, target, trail);
+        arrive(t + drive, unpaid, until + drive, cost, j, breakAt, target, trail);
       }
       if (until + drive >= lastVanFrom) {
         leastKey = Math.min(leastKey, key);
@@ -107,6 +122,9 @@ public final class StopStep {
         return;
       }
       t = until + 1;
+      if (least + day.waitPrice * Math.max(0, t - b) >= costBelow) {
+        return;
+      }
       if (t > b && leastKey != Long.MAX_VALUE && cannotFall(i, j, t, fixed, b, leastKey)) {
         return;
       }
@@ -134,7 +152,6 @@ public final class StopStep {
       long c,
       int j,
       BreakAt breakAt,
-      int readyBy,
       RunEnvelope target,
       int trail) {
     for (int v = 0; v < day.vanFrom[j].length; v++) {
@@ -161,7 +178,6 @@ public final class StopStep {
                   cost,
                   j,
                   breakAt,
-                  readyBy,
                   target,
                   trail);
             } else {
@@ -185,7 +201,6 @@ public final class StopStep {
       long arriveCost,
       int j,
       BreakAt breakAt,
-      int readyBy,
       RunEnvelope target,
       int trail) {
     int a = arriveA;
@@ -207,7 +222,7 @@ public final class StopStep {
       miss("done-by", a - day.doneBy[j]);
     } else if (a > vanTo) {
       miss("van-within", a - vanTo);
-    } else if (a <= readyBy) {
+    } else if (a <= readyBy && c < costBelow) {
       target.add(
           a, Math.min(Math.min(b, readyBy), Math.min(day.doneBy[j], vanTo)), vanTo, c, trail);
     }
