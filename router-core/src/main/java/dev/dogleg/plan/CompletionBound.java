@@ -10,10 +10,21 @@ interface CompletionBound {
    * @param sets the sets
    * @param set visits served so far, {@code last} among them
    * @param last visit whose door is left next
+   * @param taken whether the break was taken
    * @param earliest earliest leaving
    * @return packed value, never above that of any completion
    */
-  long after(VisitSets sets, int set, int last, int earliest);
+  long after(VisitSets sets, int set, int last, boolean taken, int earliest);
+
+  /**
+   * Latest second at which a door may be left.
+   *
+   * @param sets the sets
+   * @param set visits served so far, {@code last} among them
+   * @param last visit whose door is left next
+   * @return a later leaving is useless
+   */
+  int latest(VisitSets sets, int set, int last);
 
   /** {@return bound of the whole day} */
   long ofDay();

@@ -18,12 +18,8 @@ final class DayEngine {
   DayAnswer solve(WorkMeter meter) {
     DayValue value = new DayValue(day);
     FirstPlan first = new FirstPlan(day.size(), value, new OrderCost(day), meter);
-    first.improve();
     LeastLegs legs = new LeastLegs(day);
-    CompletionBound bound =
-        day.size() <= SubsetBound.MOST
-            ? new SubsetBound(day, value, legs)
-            : new NearestBound(day, value, legs);
+    CompletionBound bound = bound(first, value, legs, meter);
     if (bound.ofDay() >= first.value()) {
       return new DayAnswer(first.order(), first.value(), first.value());
     }
@@ -32,5 +28,18 @@ final class DayEngine {
     int[] order = search.found() ? search.order() : first.order();
     long lower = search.complete() ? search.best() : Math.max(bound.ofDay(), search.lowerBound());
     return new DayAnswer(order, search.best(), lower);
+  }
+
+  /** A bound for the day; on the way the first plan gets made. */
+  private CompletionBound bound(
+      FirstPlan first, DayValue value, LeastLegs legs, WorkMeter meter) {
+    if (day.size() > SubsetBound.MOST) {
+      first.improve();
+      return new NearestBound(day, value, legs);
+    }
+    SubsetBound all = new SubsetBound(day, value, legs, false, meter);
+    first.offer(all.order());
+    first.improve();
+    return first.value() < DayValue.BOOKED ? all : new SubsetBound(day, value, legs, true, meter);
   }
 }

@@ -42,10 +42,7 @@ public final class DayPlanner {
     DayModel day = DayModel.of(request);
     WorkMeter meter = new WorkMeter(request.effort(), stop);
     DayAnswer answer = new DayEngine(day).solve(meter);
-    TimedOrder timed = new DayTiming(day).time(answer.order());
-    if (!timed.possible()) {
-      throw new IllegalStateException("planned an order that cannot be timed: " + timed.miss());
-    }
+    TimedOrder timed = timed(day, answer);
     boolean proven = answer.lowerBound() >= answer.value();
     Proof.Kind kind =
         proven
@@ -63,5 +60,17 @@ public final class DayPlanner {
             DayValue.booked(answer.lowerBound()),
             DayValue.cost(answer.lowerBound()),
             meter.steps()));
+  }
+
+  private static TimedOrder timed(DayModel day, DayAnswer answer) {
+    DayTiming timing = new DayTiming(day);
+    DayValue value = new DayValue(day);
+    long leftOut = value.allLeftOut();
+    for (int visit : answer.order()) {
+      leftOut -= value.leftOut(visit);
+    }
+    return answer.order().length == 0
+        ? timing.time(answer.order())
+        : timing.time(answer.order(), answer.value() - leftOut);
   }
 }

@@ -125,22 +125,23 @@ final class DaySearch {
 
   private void extend(
       RunEnvelope source, int set, int i, int j, BreakAt breakAt, boolean taken, long leftOut) {
+    int with = sets.with(set, j);
+    long rest = bound.after(sets, with, j, true, 0);
+    if (rest >= best) {
+      return;
+    }
     meter.count(source.size());
     scratch.clear();
-    step.limit(day.latestEnd(), Long.MAX_VALUE);
+    step.limit(Math.min(day.latestEnd(), bound.latest(sets, with, j)), best - rest);
     for (int run = 0; run < source.size(); run++) {
       step.toVisit(source, run, i, j, breakAt, scratch, source.trail(run));
     }
-    if (scratch.size() == 0) {
-      return;
-    }
-    int with = sets.with(set, j);
     RunEnvelope target = null;
     int lastFrom = -2;
     int trail = -1;
     for (int run = 0; run < scratch.size(); run++) {
-      long rest = bound.after(sets, with, j, scratch.earliest(run));
-      if (scratch.cost(run) + rest >= best) {
+      long total = scratch.cost(run) + bound.after(sets, with, j, taken, scratch.earliest(run));
+      if (total >= best) {
         continue;
       }
       if (target == null) {
@@ -204,7 +205,7 @@ final class DaySearch {
       for (int k = 2 * i; k <= 2 * i + 1; k++) {
         RunEnvelope runs = node.runs[k];
         for (int run = 0; runs != null && run < runs.size(); run++) {
-          long rest = bound.after(sets, node.set, i, runs.earliest(run));
+          long rest = bound.after(sets, node.set, i, k % 2 == 1, runs.earliest(run));
           openBound = Math.min(openBound, runs.cost(run) + rest);
         }
       }

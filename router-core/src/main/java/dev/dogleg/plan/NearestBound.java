@@ -19,17 +19,17 @@ final class NearestBound implements CompletionBound {
     for (int j = 0; j < n; j++) {
       least[j] = value.leftOut(j);
       for (int i = 0; i <= n; i++) {
-        least[j] = Math.min(least[j], legs.of(i, j));
+        least[j] = Math.min(least[j], legs.price(i, j));
       }
       sum += least[j];
-      lastLeg = Math.min(lastLeg, legs.of(j, model.end()));
+      lastLeg = Math.min(lastLeg, legs.price(j, model.end()));
     }
     home = lastLeg;
     day = Math.min(value.allLeftOut(), sum + (n == 0 ? 0 : home));
   }
 
   @Override
-  public long after(VisitSets sets, int set, int last, int earliest) {
+  public long after(VisitSets sets, int set, int last, boolean taken, int earliest) {
     long sum = home;
     for (int j = 0; j < least.length; j++) {
       if (!sets.holds(set, j)) {
@@ -37,6 +37,11 @@ final class NearestBound implements CompletionBound {
       }
     }
     return sum;
+  }
+
+  @Override
+  public int latest(VisitSets sets, int set, int last) {
+    return Integer.MAX_VALUE;
   }
 
   @Override

@@ -1,58 +1,188 @@
 package dev.dogleg.plan;
 
 import dev.dogleg.schedule.DayModel;
+import java.util.Arrays;
 
 /**
- * Exact least value of the rest of a day where time is no matter: for days of few visits.
+ * Least value of the rest of a day over all orders, for days of few visits.
  *
- * <p>Maintainers: Held and Karp 1962 backwards over all sets, {@code 2^n * n^2} steps, {@code 2^n *
- * n} longs. Legs are the least over the day.
+ * <p>Maintainers: three passes over all (set, last visit), Held and Karp 1962. Forwards the earliest
+ * second at which the last door can be left (least drives of the traffic about that time; first in,
+ * first out makes it a bound). Backwards the latest second at which it may still be left, where
+ * {@code mayLeaveOut} is false so that every booked visit gets served; and the least price of the
+ * legs to come, each at its least over the seconds between the two; and likewise the least time still
+ * needed, which prices overtime (with the break, where that is still to come). {@code 2^n * n^2} steps,
+ * {@code 2^n * n} entries of 21 bytes.
  */
 final class SubsetBound implements CompletionBound {
   /** Most visits for which the table is built. */
   static final int MOST = 16;
 
-  private final int n;
-  private final long[] rest;
-  private final long day;
+  private static final int NEVER = Integer.MAX_VALUE / 4;
 
-  SubsetBound(DayModel model, DayValue value, LeastLegs legs) {
+  private final int n;
+  private final DayModel model;
+  private final LeastLegs legs;
+  private final int[] earliest;
+  private final int[] latest;
+  private final int[] restSeconds;
+  private final long[] rest;
+  private final long[] leftOut;
+  private final byte[] best;
+  private final long day;
+  private int firstVisit = -1;
+
+  SubsetBound(DayModel model, DayValue value, LeastLegs legs, boolean mayLeaveOut, WorkMeter meter) {
+    this.model = model;
+    this.legs = legs;
     n = model.size();
     int sets = 1 << n;
-    rest = new long[sets * Math.max(1, n)];
-    long[] leftOut = new long[sets];
-    leftOut[sets - 1] = 0;
+    earliest = new int[sets * n];
+    latest = new int[sets * n];
+    restSeconds = new int[sets * n];
+    rest = new long[sets * n];
+    best = new byte[sets * n];
+    leftOut = new long[sets];
     for (int set = sets - 2; set >= 0; set--) {
       int lowest = Integer.numberOfTrailingZeros(~set);
       leftOut[set] = leftOut[set | 1 << lowest] + value.leftOut(lowest);
     }
+    forwards();
+    meter.count((long) sets * n);
+    long enough = mayLeaveOut ? DayValue.NONE : DayValue.BOOKED;
     for (int set = sets - 1; set > 0; set--) {
       for (int i = 0; i < n; i++) {
-        if ((set >>> i & 1) == 0) {
-          continue;
+        if ((set >>> i & 1) != 0) {
+          backwards(set, i, leftOut[set] < enough);
         }
-        long least = legs.of(i, model.end()) + leftOut[set];
-        for (int open = sets - 1 & ~set; open != 0; open &= open - 1) {
-          int j = Integer.numberOfTrailingZeros(open);
-          least = Math.min(least, legs.of(i, j) + rest[(set | 1 << j) * n + j]);
-        }
-        rest[set * n + i] = Math.min(least, DayValue.NONE);
       }
     }
-    long least = leftOut[0];
+    long nobody = leftOut[0] < enough ? leftOut[0] : DayValue.NONE;
+    long least = DayValue.NONE;
+    int leastTime = NEVER;
     for (int j = 0; j < n; j++) {
-      least = Math.min(least, legs.of(model.start(), j) + rest[(1 << j) * n + j]);
+      int only = (1 << j) * n + j;
+      if (earliest[only] <= latest[only]) {
+        long there =
+            legs.price(
+                model.start(),
+                j,
+                model.from(),
+                latest[only] - model.service(j) - legs.seconds(model.start(), j));
+        leastTime = Math.min(leastTime, model.from() + legs.seconds(model.start(), j)
+                        + model.service(j) + restSeconds[only]);
+        if (there + rest[only] < least) {
+          least = there + rest[only];
+          firstVisit = j;
+        }
+      }
     }
-    day = least;
+    day = Math.min(nobody, firstVisit < 0 ? DayValue.NONE : withEnd(least, leastTime, false));
+  }
+
+  private void forwards() {
+    Arrays.fill(earliest, NEVER);
+    for (int j = 0; j < n; j++) {
+      reach(model.start(), model.from(), j, (1 << j) * n + j);
+    }
+    int sets = 1 << n;
+    for (int set = 1; set < sets; set++) {
+      for (int i = 0; i < n; i++) {
+        int ready = earliest[set * n + i];
+        if (ready < NEVER) {
+          for (int open = sets - 1 & ~set; open != 0; open &= open - 1) {
+            int j = Integer.numberOfTrailingZeros(open);
+            reach(i, ready, j, (set | 1 << j) * n + j);
+          }
+        }
+      }
+    }
+  }
+
+  private void reach(int i, int ready, int j, int state) {
+    int arrive = ready + legs.seconds(i, j, ready);
+    if (arrive <= model.latestArrival(j)) {
+      int next = Math.max(arrive, model.earliestService(j)) + model.service(j);
+      earliest[state] = Math.min(earliest[state], next);
+    }
+  }
+
+  private void backwards(int set, int i, boolean mayEnd) {
+    int state = set * n + i;
+    int from = earliest[state];
+    int until = -1;
+    long least = DayValue.NONE;
+    int leastTime = NEVER;
+    int to = -1;
+    if (from < NEVER) {
+      int home = model.latestEnd() - legs.seconds(i, model.end());
+      if (mayEnd && home >= from) {
+        until = home;
+        leastTime = legs.seconds(i, model.end(), from, home);
+        least = legs.price(i, model.end(), from, home) + leftOut[set];
+      }
+      for (int open = (1 << n) - 1 & ~set; open != 0; open &= open - 1) {
+        int j = Integer.numberOfTrailingZeros(open);
+        int next = (set | 1 << j) * n + j;
+        int leave =
+            Math.min(model.latestArrival(j), latest[next] - model.service(j)) - legs.seconds(i, j);
+        if (leave >= from) {
+          until = Math.max(until, leave);
+          int time =
+              legs.seconds(i, j, from, leave) + model.service(j) + restSeconds[next];
+          leastTime = Math.min(leastTime, time);
+          long through = legs.price(i, j, from, leave) + rest[next];
+          if (through < least) {
+            least = through;
+            to = j;
+          }
+        }
+      }
+      until = Math.min(until, model.latestLeave(i));
+    }
+    latest[state] = until;
+    rest[state] = least;
+    restSeconds[state] = leastTime;
+    best[state] = (byte) to;
+  }
+
+  /** Adds what the end must cost where the day cannot end before {@code end}. */
+  private long withEnd(long legsToCome, int end, boolean taken) {
+    boolean breakToCome = model.hasBreak() && !taken && n > 1 && end > model.breakFrom();
+    return legsToCome + model.endCost(breakToCome ? end + model.breakLength() : end);
   }
 
   @Override
-  public long after(VisitSets sets, int set, int last, int earliest) {
-    return rest[(int) sets.bits(set) * n + last];
+  public long after(VisitSets sets, int set, int last, boolean taken, int earliestLeave) {
+    int bits = (int) sets.bits(set);
+    int state = bits * n + last;
+    if (earliestLeave > latest[state]) {
+      return DayValue.NONE;
+    }
+    int leave = Math.max(earliestLeave, earliest[state]);
+    boolean maybeSingle = (bits & bits - 1) == 0;
+    return withEnd(rest[state], leave + restSeconds[state], taken || maybeSingle);
+  }
+
+  @Override
+  public int latest(VisitSets sets, int set, int last) {
+    return latest[(int) sets.bits(set) * n + last];
   }
 
   @Override
   public long ofDay() {
     return day;
+  }
+
+  /** {@return the order that the bound follows; a good one to try} */
+  int[] order() {
+    int[] order = new int[n];
+    int length = 0;
+    int set = 0;
+    for (int j = firstVisit; j >= 0; j = best[set * n + j]) {
+      order[length++] = j;
+      set |= 1 << j;
+    }
+    return Arrays.copyOf(order, length);
   }
 }

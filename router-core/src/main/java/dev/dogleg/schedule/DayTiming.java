@@ -82,13 +82,19 @@ public final class DayTiming {
       return new TimedOrder(List.of(), 0, Optional.empty());
     }
     long least = new OrderCost(day).of(order, OrderCost.IMPOSSIBLE);
+    return least == OrderCost.IMPOSSIBLE ? impossible(order) : time(order, least);
+  }
+
+  /**
+   * Times an order whose least cost is known.
+   *
+   * @param order numbers of the model's visits, each once; not empty
+   * @param least its least cost, as {@link OrderCost} tells
+   * @return the timed day
+   */
+  public TimedOrder time(int[] order, long least) {
     OrderChain chain = new OrderChain(tied, day.tieScale());
-    if (least == OrderCost.IMPOSSIBLE) {
-      chain.choose(order, OrderChain.IMPOSSIBLE);
-      chain.runFrom(-1, day.from, day.latestEnd, day.latestEnd, false, OrderChain.ANY_SLOT);
-      return impossible(chain.miss());
-    }
-    chain.choose(order, Math.multiplyExact(least + 1, day.tieScale()));
+    chain.choose(order, Math.multiplyExact(least + 1, day.tieScale()), 0);
     chain.runFrom(-1, day.from, day.latestEnd, day.latestEnd, false, OrderChain.ANY_SLOT);
     long cost = chain.bestCost();
     int end = chain.bestEnd();
@@ -107,6 +113,13 @@ public final class DayTiming {
       }
     }
     throw new IllegalStateException("no place of the break gives the best cost");
+  }
+
+  private TimedOrder impossible(int[] order) {
+    OrderChain chain = new OrderChain(day.free(), 1);
+    chain.choose(order);
+    chain.runFrom(-1, day.from, day.latestEnd, day.latestEnd, false, OrderChain.ANY_SLOT);
+    return impossible(chain.miss());
   }
 
   private static TimedOrder impossible(RuleMiss miss) {

@@ -30,7 +30,7 @@ final class DayWalk {
     this.slot = slot;
     this.cost = cost;
     this.end = end;
-    this.spare = new SpareTime(day, chain, order, slot);
+    this.spare = new SpareTime(day, order, slot);
   }
 
   List<PlannedStop> stops() {

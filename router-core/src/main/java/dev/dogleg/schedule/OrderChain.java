@@ -15,9 +15,9 @@ final class OrderChain {
 
   private final DayModel day;
   private int[] order;
-  private long[] restCost = new long[0];
-  private int[] readyBy = new int[0];
+  private final OrderBounds bounds;
   private long costBelow;
+  private int beam;
   private final MissLog stepLog = new MissLog();
   private final MissLog breakLog = new MissLog();
   private final StopStep step;
@@ -38,6 +38,7 @@ final class OrderChain {
   OrderChain(DayModel day, long scale) {
     this.day = day;
     this.scale = scale;
+    this.bounds = new OrderBounds(day);
     step = new StopStep(day, stepLog);
     breakStep = new StopStep(day, breakLog);
     quietStep = new StopStep(day);
@@ -47,33 +48,28 @@ final class OrderChain {
     nextTaken = new RunEnvelope(day.waitPrice);
   }
 
+  /** Chooses the order; no limits, so that a miss is seen where it happens. */
+  void choose(int[] visits) {
+    order = visits;
+    costBelow = IMPOSSIBLE;
+    beam = 0;
+    breakNeeded = day.hasBreak() && order.length > 1;
+  }
+
   /**
-   * Chooses the order.
+   * Chooses the order and a limit.
    *
    * @param visits the order
    * @param limit a cost of this or more is of no interest
-   * @return false where even the least drives cost that much
+   * @param widest most runs kept at each door, 0 for all; with a number what is found is possible but
+   *     may not be best
+   * @return false where a glance shows that the order is impossible or costs that much
    */
-  boolean choose(int[] visits, long limit) {
-    order = visits;
+  boolean choose(int[] visits, long limit, int widest) {
+    choose(visits);
     costBelow = limit;
-    breakNeeded = day.hasBreak() && order.length > 1;
-    if (restCost.length < order.length) {
-      restCost = new long[order.length];
-      readyBy = new int[order.length];
-    }
-    int next = day.end();
-    int arriveBy = day.latestEnd;
-    long rest = 0;
-    for (int k = order.length - 1; k >= 0; k--) {
-      rest += day.legPrice(order[k], next) + day.drivePrice * day.leastDrive(order[k], next);
-      restCost[k] = rest;
-      readyBy[k] = arriveBy - day.leastDrive(order[k], next);
-      next = order[k];
-      arriveBy = Math.min(day.latestArrival(next), readyBy[k] - day.service[next]);
-    }
-    return rest + day.legPrice(day.start(), next) + day.drivePrice * day.leastDrive(day.start(), next)
-        < limit;
+    beam = widest;
+    return bounds.choose(visits) && bounds.wholeCost() < limit;
   }
 
   /** Times the rest of the order: leaving position {@code at} (-1: the start place) in a span. */
@@ -104,14 +100,8 @@ final class OrderChain {
   }
 
   private boolean spare(int at, int slot) {
-    boolean needed = breakNeeded;
-    long limit = costBelow;
     breakNeeded = slot != NO_SLOT;
-    costBelow = IMPOSSIBLE;
-    boolean possible = onwards(at, slot);
-    breakNeeded = needed;
-    costBelow = limit;
-    return possible;
+    return onwards(at, slot);
   }
 
   private boolean onwards(int at, int slot) {
@@ -122,8 +112,8 @@ final class OrderChain {
       nextOpen.clear();
       nextTaken.clear();
       if (costBelow != IMPOSSIBLE) {
-        step.limit(readyBy[k + 1], costBelow - restCost[k + 1]);
-        breakStep.limit(readyBy[k + 1], costBelow - restCost[k + 1]);
+        step.limit(bounds.readyBy(k + 1), costBelow - bounds.restCost(k + 1));
+        breakStep.limit(bounds.readyBy(k + 1), costBelow - bounds.restCost(k + 1));
       } else {
         step.limit(Integer.MAX_VALUE, IMPOSSIBLE);
         breakStep.limit(Integer.MAX_VALUE, IMPOSSIBLE);
@@ -141,6 +131,10 @@ final class OrderChain {
         }
       }
       swap();
+      if (beam > 0) {
+        open.keepCheapest(beam);
+        taken.keepCheapest(beam);
+      }
       if (open.size() + taken.size() == 0) {
         miss = stepLog.at(day.visit(j).id());
         return false;
@@ -196,6 +190,16 @@ final class OrderChain {
     taken = nextTaken;
     nextOpen = openBefore;
     nextTaken = takenBefore;
+  }
+
+  /** {@return latest leaving of the start place at which the chosen order may be possible} */
+  int latestStart() {
+    return bounds.latestStart();
+  }
+
+  /** {@return a cost that the chosen order cannot be below} */
+  long floor() {
+    return bounds.wholeCost();
   }
 
   /** {@return cost of the last run, with its scale; only where it was possible} */

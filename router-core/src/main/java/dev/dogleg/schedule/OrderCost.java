@@ -3,11 +3,16 @@ package dev.dogleg.schedule;
 /**
  * The least cost of an order of visits, without stating its timing: what a search asks many times.
  *
- * <p>Mutable inside, one thread.
+ * <p>Maintainers: where the limit is far above what the order needs at least, a few starts with few
+ * runs each give a tighter one first. Mutable inside, one thread.
  */
 public final class OrderCost {
   /** Answer for an order that cannot be driven. */
   public static final long IMPOSSIBLE = OrderChain.IMPOSSIBLE;
+
+  private static final int BEAM = 3;
+  private static final int STARTS = 3;
+  private static final int LOOSE = 32;
 
   private final DayModel day;
   private final OrderChain chain;
@@ -39,11 +44,36 @@ public final class OrderCost {
         return IMPOSSIBLE;
       }
     }
-    return chain.choose(order, limit)
-            && chain.runFrom(
-                -1, day.from, day.latestEnd, day.latestEnd, false, OrderChain.ANY_SLOT)
-            && chain.bestCost() < limit
-        ? chain.bestCost()
-        : IMPOSSIBLE;
+    if (!chain.choose(order, limit, 0)) {
+      return IMPOSSIBLE;
+    }
+    long below = limit;
+    if (limit - chain.floor() > chain.floor() / LOOSE) {
+      below = narrow(order, limit);
+      if (below <= chain.floor() || !chain.choose(order, below, 0)) {
+        return below < limit ? below : IMPOSSIBLE;
+      }
+    }
+    boolean better =
+        chain.runFrom(-1, day.from, day.latestEnd, day.latestEnd, false, OrderChain.ANY_SLOT)
+            && chain.bestCost() < below;
+    if (better) {
+      return chain.bestCost();
+    }
+    return below < limit ? below : IMPOSSIBLE;
+  }
+
+  /** Tries a few starts with few runs each, so that the exact pass has a limit to go by. */
+  private long narrow(int[] order, long limit) {
+    long below = limit;
+    int latestStart = chain.latestStart();
+    for (int part = 0; part <= STARTS; part++) {
+      int start = latestStart - (int) ((long) (latestStart - day.from) * part / STARTS);
+      if (chain.choose(order, below, BEAM)
+          && chain.runFrom(-1, start, start, start, false, OrderChain.ANY_SLOT)) {
+        below = Math.min(below, chain.bestCost());
+      }
+    }
+    return below;
   }
 }

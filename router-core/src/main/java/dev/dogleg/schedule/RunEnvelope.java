@@ -135,6 +135,24 @@ public final class RunEnvelope {
     return true;
   }
 
+  /**
+   * Keeps only the cheapest runs.
+   *
+   * @param most how many, 1 or more
+   */
+  public void keepCheapest(int most) {
+    while (size > most) {
+      int dearest = 0;
+      for (int run = 1; run < size; run++) {
+        if (c[run] > c[dearest]) {
+          dearest = run;
+        }
+      }
+      copy(size - 1, dearest);
+      size--;
+    }
+  }
+
   /** Last second until which a run that costs no more than {@code cost} still does so. */
   private int coveredUntil(int run, long cost) {
     if (waitPrice == 0) {

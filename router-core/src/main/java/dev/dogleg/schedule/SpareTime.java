@@ -14,9 +14,10 @@ final class SpareTime {
   private final int[] order;
   private final int slot;
 
-  SpareTime(DayModel day, OrderChain chain, int[] order, int slot) {
+  SpareTime(DayModel day, int[] order, int slot) {
     this.day = day;
-    this.chain = chain;
+    this.chain = new OrderChain(day.free(), 1);
+    this.chain.choose(order);
     this.order = order;
     this.slot = slot;
   }
