@@ -28,6 +28,7 @@ final class DaySearch {
   private final Trails trails = new Trails();
   private final RunEnvelope scratch;
   private final int n;
+  private final int beam;
 
   private long best;
   private int bestTrail = -1;
@@ -43,6 +44,7 @@ final class DaySearch {
   private final class Node {
     private final int set;
     private final long leftOut;
+    private long hope = DayValue.NONE;
     private final RunEnvelope[] runs = new RunEnvelope[2 * n];
 
     Node(int set, long leftOut) {
@@ -59,8 +61,13 @@ final class DaySearch {
     }
   }
 
-  /** A search for a value below {@code limit}. */
-  DaySearch(DayModel day, DayValue value, CompletionBound bound, long limit, WorkMeter meter) {
+  /**
+   * A search for a value below {@code limit}; with a {@code beam} above 0 it keeps only so many
+   * sets of each size, the most hopeful ones, and is not complete.
+   */
+  DaySearch(
+      DayModel day, DayValue value, CompletionBound bound, long limit, int beam, WorkMeter meter) {
+    this.beam = beam;
     this.day = day;
     this.value = value;
     this.bound = bound;
@@ -86,6 +93,7 @@ final class DaySearch {
       level = next;
       done.clear();
       next = done;
+      narrow();
       for (int at = 0; at < level.size(); at++) {
         if (meter.spent()) {
           stopAt(at);
@@ -93,6 +101,15 @@ final class DaySearch {
         }
         expand(level.get(at));
       }
+    }
+  }
+
+  private void narrow() {
+    if (beam > 0 && level.size() > beam) {
+      level.sort((x, y) -> Long.compare(x.hope, y.hope));
+      level.subList(beam, level.size()).clear();
+      complete = false;
+      openBound = 0;
     }
   }
 
@@ -136,6 +153,7 @@ final class DaySearch {
     for (int run = 0; run < source.size(); run++) {
       step.toVisit(source, run, i, j, breakAt, scratch, source.trail(run));
     }
+    Node reached = null;
     RunEnvelope target = null;
     int lastFrom = -2;
     int trail = -1;
@@ -145,8 +163,10 @@ final class DaySearch {
         continue;
       }
       if (target == null) {
-        target = node(with, leftOut - value.leftOut(j)).of(j, taken);
+        reached = node(with, leftOut - value.leftOut(j));
+        target = reached.of(j, taken);
       }
+      reached.hope = Math.min(reached.hope, total);
       if (trail < 0 || scratch.trail(run) != lastFrom) {
         lastFrom = scratch.trail(run);
         trail = trails.add(lastFrom, j);

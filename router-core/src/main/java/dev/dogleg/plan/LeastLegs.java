@@ -5,8 +5,8 @@ import dev.dogleg.schedule.DayModel;
 /**
  * Least price and duration of each leg over spans of the day.
  *
- * <p>Maintainers: the day is cut into {@link #CELLS} equal cells; for each leg and each span of cells
- * the least duration is kept, so a lookup is one index. Built once per search.
+ * <p>Maintainers: the day is cut into {@link #CELLS} equal cells; for each leg and each span of
+ * cells the least duration is kept, so a lookup is one index. Built once per search.
  */
 final class LeastLegs {
   private static final int CELLS = 16;
@@ -79,14 +79,15 @@ final class LeastLegs {
     return least[leg] == NO_ROAD ? DayValue.NONE : legPrice[leg] + drivePrice * least[leg];
   }
 
-  /** {@return least price of a leg left within a span; {@link DayValue#NONE} where there is none} */
+  /**
+   * {@return least price of a leg left within a span; {@link DayValue#NONE} where there is none}
+   */
   long price(int i, int j, int earliest, int latest) {
     int leg = i * nodes + j;
     return least[leg] == NO_ROAD
         ? DayValue.NONE
         : legPrice[leg]
-            + drivePrice
-                * seconds[leg * CELLS * CELLS + cell(earliest) * CELLS + cell(latest)];
+            + drivePrice * seconds[leg * CELLS * CELLS + cell(earliest) * CELLS + cell(latest)];
   }
 
   /** {@return least duration of a leg left within a span; {@link #NO_ROAD} where there is none} */

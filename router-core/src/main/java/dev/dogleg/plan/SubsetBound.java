@@ -6,13 +6,13 @@ import java.util.Arrays;
 /**
  * Least value of the rest of a day over all orders, for days of few visits.
  *
- * <p>Maintainers: three passes over all (set, last visit), Held and Karp 1962. Forwards the earliest
- * second at which the last door can be left (least drives of the traffic about that time; first in,
- * first out makes it a bound). Backwards the latest second at which it may still be left, where
- * {@code mayLeaveOut} is false so that every booked visit gets served; and the least price of the
- * legs to come, each at its least over the seconds between the two; and likewise the least time still
- * needed, which prices overtime (with the break, where that is still to come). {@code 2^n * n^2} steps,
- * {@code 2^n * n} entries of 21 bytes.
+ * <p>Maintainers: three passes over all (set, last visit), Held and Karp 1962. Forwards the
+ * earliest second at which the last door can be left (least drives of the traffic about that time;
+ * first in, first out makes it a bound). Backwards the latest second at which it may still be left,
+ * where {@code mayLeaveOut} is false so that every booked visit gets served; and the least price of
+ * the legs to come, each at its least over the seconds between the two; and likewise the least time
+ * still needed, which prices overtime (with the break, where that is still to come). {@code 2^n *
+ * n^2} steps, {@code 2^n * n} entries of 21 bytes.
  */
 final class SubsetBound implements CompletionBound {
   /** Most visits for which the table is built. */
@@ -32,7 +32,8 @@ final class SubsetBound implements CompletionBound {
   private final long day;
   private int firstVisit = -1;
 
-  SubsetBound(DayModel model, DayValue value, LeastLegs legs, boolean mayLeaveOut, WorkMeter meter) {
+  SubsetBound(
+      DayModel model, DayValue value, LeastLegs legs, boolean mayLeaveOut, WorkMeter meter) {
     this.model = model;
     this.legs = legs;
     n = model.size();
@@ -69,8 +70,13 @@ final class SubsetBound implements CompletionBound {
                 j,
                 model.from(),
                 latest[only] - model.service(j) - legs.seconds(model.start(), j));
-        leastTime = Math.min(leastTime, model.from() + legs.seconds(model.start(), j)
-                        + model.service(j) + restSeconds[only]);
+        leastTime =
+            Math.min(
+                leastTime,
+                model.from()
+                    + legs.seconds(model.start(), j)
+                    + model.service(j)
+                    + restSeconds[only]);
         if (there + rest[only] < least) {
           least = there + rest[only];
           firstVisit = j;
@@ -128,8 +134,7 @@ final class SubsetBound implements CompletionBound {
             Math.min(model.latestArrival(j), latest[next] - model.service(j)) - legs.seconds(i, j);
         if (leave >= from) {
           until = Math.max(until, leave);
-          int time =
-              legs.seconds(i, j, from, leave) + model.service(j) + restSeconds[next];
+          int time = legs.seconds(i, j, from, leave) + model.service(j) + restSeconds[next];
           leastTime = Math.min(leastTime, time);
           long through = legs.price(i, j, from, leave) + rest[next];
           if (through < least) {

@@ -46,6 +46,7 @@ public final class DayModel {
   final long endPrice;
   final long[] legPrice;
   private final int[] leastDrive;
+  private final LegSpans[] spans;
   private final int[] requestIndex;
 
   private DayModel(DayRequest request, int[] order) {
@@ -88,15 +89,97 @@ public final class DayModel {
     endPrice = prices.endMinuteSeconds();
     legPrice = new long[(n + 2) * (n + 2)];
     leastDrive = new int[(n + 2) * (n + 2)];
+    spans = new LegSpans[(n + 2) * (n + 2)];
     for (int i = 0; i < n + 2; i++) {
       for (int j = 0; j < n + 2; j++) {
         if (reaches(i, j)) {
           long metres = travel.lengthMetres(place[i], place[j]);
+          spans[i * (n + 2) + j] = new LegSpans(travel, place[i], place[j], from, latestEnd);
           leastDrive[i * (n + 2) + j] = leastDrive(i, j, from, Math.max(from, latestEnd));
           legPrice[i * (n + 2) + j] = (metres * prices.kilometreSeconds() * 60 + 500) / 1000;
         }
       }
     }
+  }
+
+  /** A day of one window per visit and nothing else; places 0 is the start, 1..n are the visits. */
+  private DayModel(
+      TravelTimes travel, int[] open, int[] close, int endPlace, int[] shift, long[] prices) {
+    int n = open.length;
+    requestIndex = IntStream.range(0, n).toArray();
+    visits =
+        IntStream.range(0, n)
+            .mapToObj(i -> Visit.booked("%03d".formatted(i + 1), i + 1, 0))
+            .toList();
+    this.travel = travel;
+    place = IntStream.range(1, n + 3).toArray();
+    place[n] = 0;
+    place[n + 1] = endPlace;
+    service = new int[n];
+    arriveFrom = new int[n][];
+    arriveTo = new int[n][];
+    doneBy = new int[n];
+    vanFrom = new int[n][];
+    vanTo = new int[n][];
+    first = new boolean[n];
+    for (int i = 0; i < n; i++) {
+      arriveFrom[i] = new int[] {open[i]};
+      arriveTo[i] = new int[] {close[i]};
+      vanFrom[i] = new int[] {shift[0]};
+      vanTo[i] = new int[] {shift[1]};
+      doneBy[i] = shift[1];
+    }
+    from = shift[0];
+    to = shift[1];
+    latestEnd = shift[1];
+    breakLength = NO_BREAK;
+    breakFrom = 0;
+    breakTo = 0;
+    drivePrice = prices[0];
+    waitPrice = 0;
+    overtimePrice = 0;
+    endPrice = prices[1];
+    legPrice = new long[(n + 2) * (n + 2)];
+    leastDrive = new int[(n + 2) * (n + 2)];
+    spans = new LegSpans[(n + 2) * (n + 2)];
+    for (int i = 0; i < n + 2; i++) {
+      for (int j = 0; j < n + 2; j++) {
+        spans[i * (n + 2) + j] = new LegSpans(travel, place[i], place[j], 1, 0);
+        leastDrive[i * (n + 2) + j] = leastDrive(i, j, from, latestEnd);
+      }
+    }
+  }
+
+  /**
+   * A plain day in any unit of time, as published benchmarks have it: place 0 is the start, places
+   * 1..n are booked visits without service, one arrival window each; waiting is free.
+   *
+   * @param travel travel times
+   * @param open for each visit the first instant of its window
+   * @param close for each visit the last instant of its window
+   * @param endPlace place reached at the end
+   * @param from earliest leaving of the start place
+   * @param latestEnd last instant at the end place
+   * @param drivePrice price of a unit of driving
+   * @param endPrice price of a unit by which the day ends later
+   * @return the day
+   */
+  public static DayModel plain(
+      TravelTimes travel,
+      int[] open,
+      int[] close,
+      int endPlace,
+      int from,
+      int latestEnd,
+      long drivePrice,
+      long endPrice) {
+    return new DayModel(
+        travel,
+        open,
+        close,
+        endPlace,
+        new int[] {from, latestEnd},
+        new long[] {drivePrice, endPrice});
   }
 
   /** The same day with other prices: every price times {@code scale}, and one more per second. */
@@ -122,6 +205,7 @@ public final class DayModel {
     overtimePrice = Math.multiplyExact(day.overtimePrice, scale);
     endPrice = Math.multiplyExact(day.endPrice, scale);
     leastDrive = day.leastDrive;
+    spans = day.spans;
     legPrice = day.legPrice.clone();
     for (int k = 0; k < legPrice.length; k++) {
       legPrice[k] = Math.multiplyExact(legPrice[k], scale);
@@ -303,7 +387,7 @@ public final class DayModel {
    * @return seconds
    */
   public int drive(int i, int j, int leave) {
-    return travel.driveSeconds(place[i], place[j], leave);
+    return spans[i * place.length + j].drive(leave);
   }
 
   /**
@@ -315,7 +399,7 @@ public final class DayModel {
    * @return last leaving time of that duration, as {@link TravelTimes#steadyUntil}
    */
   public int steadyUntil(int i, int j, int leave) {
-    return travel.steadyUntil(place[i], place[j], leave);
+    return spans[i * place.length + j].steadyUntil(leave);
   }
 
   /**

@@ -13,11 +13,12 @@ import java.util.Optional;
  * earliest end, then the latest leaving of the start place, then the earliest place of the break in
  * the order, then every door in turn left as early as possible ({@code docs/TIMING.md}).
  *
- * <p>Maintainers: one forward pass finds the least cost; one more, on prices {@code cost * scale + driven and waited seconds} gives
- * cost, end and (end less those seconds, service and break) the start. Then the day is walked door
- * by door; at each the earliest leaving second is tried whose rest still reaches that cost and end.
- * Only the earliest second, a change of traffic, or the earliest second that meets a van window can
- * be it, so a handful of passes does. Built per request, then any thread may use it.
+ * <p>Maintainers: one forward pass finds the least cost; one more, on prices {@code cost * scale +
+ * driven and waited seconds} gives cost, end and (end less those seconds, service and break) the
+ * start. Then the day is walked door by door; at each the earliest leaving second is tried whose
+ * rest still reaches that cost and end. Only the earliest second, a change of traffic, or the
+ * earliest second that meets a van window can be it, so a handful of passes does. Built per
+ * request, then any thread may use it.
  */
 public final class DayTiming {
   private final DayModel day;

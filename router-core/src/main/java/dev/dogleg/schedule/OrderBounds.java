@@ -1,7 +1,8 @@
 package dev.dogleg.schedule;
 
 /**
- * What an order needs at least: when each stop can be ready, must be ready, and what the rest costs.
+ * What an order needs at least: when each stop can be ready, must be ready, and what the rest
+ * costs.
  *
  * <p>Maintainers: one pass forwards, leaving every door as early as possible (first in, first out),
  * with the break open and with it taken; one pass backwards. A leg's price is its least over the

@@ -61,8 +61,8 @@ final class OrderChain {
    *
    * @param visits the order
    * @param limit a cost of this or more is of no interest
-   * @param widest most runs kept at each door, 0 for all; with a number what is found is possible but
-   *     may not be best
+   * @param widest most runs kept at each door, 0 for all; with a number what is found is possible
+   *     but may not be best
    * @return false where a glance shows that the order is impossible or costs that much
    */
   boolean choose(int[] visits, long limit, int widest) {
@@ -86,8 +86,7 @@ final class OrderChain {
     taken.clear();
     BreakAt here = slot >= 0 && slot == 2 * at - 1 ? BreakAt.ON_ARRIVAL : BreakAt.NOWHERE;
     boolean nowTaken = breakTaken || here != BreakAt.NOWHERE;
-    quietStep.arrive(
-        arrive, arrive, arrive, 0, order[at], here, nowTaken ? taken : open, 0);
+    quietStep.arrive(arrive, arrive, arrive, 0, order[at], here, nowTaken ? taken : open, 0);
     return spare(at, slot);
   }
 

@@ -15,8 +15,7 @@ import java.util.Arrays;
  * where another begins no later, may stay no shorter and is no dearer at {@code b}; a run's head is
  * cut where an earlier one covers it, and its tail where a later one is nowhere worse from its own
  * beginning on: what is left hardly overlaps. A run's {@code m} stays, because a break may still be
- * begun before a later run takes over. The order of runs is that of
- * adding. Mutable, one thread.
+ * begun before a later run takes over. The order of runs is that of adding. Mutable, one thread.
  */
 public final class RunEnvelope {
   private final long waitPrice;
@@ -107,8 +106,13 @@ public final class RunEnvelope {
    * @return whether it was added
    */
   public boolean add(int earliest, int unpaidUntil, int leaveBy, long cost, int from) {
+    return addRun(earliest, waitPrice == 0 ? earliest : unpaidUntil, leaveBy, cost, from);
+  }
+
+  /** Where waiting is free a run is known by its first second. */
+  private boolean addRun(int earliest, int unpaidUntil, int leaveBy, long cost, int from) {
     int first = earliest;
-    for (int run = 0; run < size; run++) {
+    for (int run = size - 1; run >= 0; run--) {
       if (a[run] <= first && m[run] >= leaveBy && c[run] <= cost) {
         int covered = coveredUntil(run, cost);
         if (covered >= unpaidUntil) {
@@ -124,7 +128,9 @@ public final class RunEnvelope {
       if (useless && a[run] >= first) {
         continue;
       }
-      copy(run, kept);
+      if (kept < run) {
+        copy(run, kept);
+      }
       if (useless) {
         b[kept] = Math.min(b[kept], first - 1);
       }

@@ -68,13 +68,7 @@ public final class StopStep {
    * @param trail trail of the new runs
    */
   public void toVisit(
-      RunEnvelope source,
-      int run,
-      int i,
-      int j,
-      BreakAt breakAt,
-      RunEnvelope target,
-      int trail) {
+      RunEnvelope source, int run, int i, int j, BreakAt breakAt, RunEnvelope target, int trail) {
     int a = source.earliest(run);
     int b = source.unpaidUntil(run);
     int m = source.leaveBy(run);
@@ -145,15 +139,7 @@ public final class StopStep {
    * Carries an arrival at a door to the end of the service: arrivals in {@code a..b} cost {@code
    * c}, later ones until {@code m} waiting more.
    */
-  void arrive(
-      int a,
-      int b,
-      int m,
-      long c,
-      int j,
-      BreakAt breakAt,
-      RunEnvelope target,
-      int trail) {
+  void arrive(int a, int b, int m, long c, int j, BreakAt breakAt, RunEnvelope target, int trail) {
     for (int v = 0; v < day.vanFrom[j].length; v++) {
       int vanFrom = day.vanFrom[j][v];
       int vanTo = day.vanTo[j][v];
@@ -170,16 +156,7 @@ public final class StopStep {
               long cost = c + day.waitPrice * Math.max(0, low - b);
               int first = Math.max(a, low);
               int last = Math.max(first, Math.min(b, high));
-              serve(
-                  first,
-                  last,
-                  vanTo,
-                  day.arriveFrom[j][w],
-                  cost,
-                  j,
-                  breakAt,
-                  target,
-                  trail);
+              serve(first, last, vanTo, day.arriveFrom[j][w], cost, j, breakAt, target, trail);
             } else {
               miss("arrive-within", a - high);
             }
@@ -268,11 +245,13 @@ public final class StopStep {
       if (steady >= m) {
         return;
       }
+      int end = t + drive;
       t = steady + 1;
       if (leastDrivePrice < 0) {
         leastDrivePrice = day.drivePrice * day.leastDrive(i, j, t, Math.max(t, endBy));
       }
-      if (fixed + leastDrivePrice + day.waitPrice * Math.max(0, t - b) + day.endCost(t) >= least) {
+      long waited = day.waitPrice * Math.max(0, t - b);
+      if (fixed + leastDrivePrice + waited + day.endCost(end) >= least) {
         return;
       }
     }

@@ -18,7 +18,7 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 
 /**
- * Days as a groomer has them, by seed: doors over 20 by 16 km, three classes of road, five traffic
+ * Days as a groomer has them, by seed: doors over 20 by 16 km (12 by 10 where there are more than 12), three classes of road, five traffic
  * bands, starter prices, half an hour of break between 11:30 and 13:30, shift 8 to 17 with an hour
  * of overtime.
  */
@@ -33,23 +33,24 @@ public final class CustomaryDays {
    * @param seed seed
    * @param n visits, all booked
    * @param windows share of visits with an arrival window, in percent
-   * @return the request; services fill about three quarters of the shift
+   * @return the request; services fill about two thirds of the shift
    */
   public static DayRequest day(long seed, int n, int windows) {
     SplittableRandom random = new SplittableRandom(seed * 1_000_003 + n);
+    double size = n <= 12 ? 1 : 0.6;
     double[] x = new double[n + 1];
     double[] y = new double[n + 1];
     for (int i = 0; i <= n; i++) {
-      x[i] = random.nextDouble() * 20_000;
-      y[i] = random.nextDouble() * 16_000;
+      x[i] = size * random.nextDouble() * 20_000;
+      y[i] = size * random.nextDouble() * 16_000;
     }
-    int service = n <= 12 ? 400 * 60 / n : 330 * 60 / n;
+    int service = (n <= 12 ? 380 : 300) * 60 / n;
+    int[] promised = promised(x, y, service);
     List<Visit> visits = new ArrayList<>();
     for (int i = 0; i < n; i++) {
       Visit visit =
           Visit.booked("v%02d".formatted(i), i, service * (70 + random.nextInt(60)) / 100);
-      visits.add(
-          random.nextInt(100) < windows ? visit.arriving(List.of(window(random))) : visit);
+      visits.add(random.nextInt(100) < windows ? visit.arriving(List.of(window(random, promised[i]))) : visit);
     }
     DayShift shift =
         new DayShift(
@@ -70,10 +71,37 @@ public final class CustomaryDays {
         DayRequest.USUAL_EFFORT);
   }
 
-  /** Two to four hours, at a whole half hour. */
-  private static TimeWindow window(SplittableRandom random) {
-    int from = 8 * 3600 + 1800 * random.nextInt(14);
-    return new TimeWindow(from, from + 3600 * (2 + random.nextInt(3)));
+  /** About when each door would be reached, driving to the nearest next one. */
+  private static int[] promised(double[] x, double[] y, int service) {
+    int n = x.length - 1;
+    int[] at = new int[n];
+    int here = n;
+    int time = 8 * 3600 + 1800;
+    for (int k = 0; k < n; k++) {
+      int next = -1;
+      for (int j = 0; j < n; j++) {
+        if (at[j] == 0 && (next < 0 || far(x, y, here, j) < far(x, y, here, next))) {
+          next = j;
+        }
+      }
+      time += (int) (far(x, y, here, next) * 1.3 / 11);
+      at[next] = time;
+      time += service;
+      here = next;
+    }
+    return at;
+  }
+
+  private static double far(double[] x, double[] y, int i, int j) {
+    return Math.hypot(x[i] - x[j], y[i] - y[j]);
+  }
+
+  /** Two to four hours from a whole half hour, about the time promised. */
+  private static TimeWindow window(SplittableRandom random, int promised) {
+    int hours = 2 + random.nextInt(3);
+    int from = promised - 1800 - random.nextInt(3600 * (hours - 1));
+    int start = Math.max(8 * 3600, from / 1800 * 1800);
+    return new TimeWindow(start, start + 3600 * hours);
   }
 
   private static TravelMatrix roads(SplittableRandom random, double[] x, double[] y) {
