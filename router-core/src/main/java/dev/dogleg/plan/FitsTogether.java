@@ -39,17 +39,7 @@ final class FitsTogether {
     RunEnvelope start = new RunEnvelope(0);
     start.add(day.from(), day.latestEnd(), day.latestEnd(), 0, -1);
     for (int j = 0; j < members.length; j++) {
-      carry(
-          step,
-          day,
-          members,
-          start,
-          day.start(),
-          j,
-          BreakAt.NOWHERE,
-          sets.with(0, j),
-          false,
-          level);
+      carry(step, members, start, day.start(), j, BreakAt.NOWHERE, sets.with(0, j), false, level);
     }
     for (int count = 1; count < members.length; count++) {
       Map<Integer, RunEnvelope[]> next = new LinkedHashMap<>();
@@ -67,25 +57,14 @@ final class FitsTogether {
             RunEnvelope open = entry.getValue()[2 * i];
             RunEnvelope taken = entry.getValue()[2 * i + 1];
             if (open != null) {
-              carry(step, day, members, open, members[i], j, BreakAt.NOWHERE, with, false, next);
+              carry(step, members, open, members[i], j, BreakAt.NOWHERE, with, false, next);
               if (day.hasBreak()) {
-                carry(
-                    step,
-                    day,
-                    members,
-                    open,
-                    members[i],
-                    j,
-                    BreakAt.BEFORE_LEAVING,
-                    with,
-                    true,
-                    next);
-                carry(
-                    step, day, members, open, members[i], j, BreakAt.ON_ARRIVAL, with, true, next);
+                carry(step, members, open, members[i], j, BreakAt.BEFORE_LEAVING, with, true, next);
+                carry(step, members, open, members[i], j, BreakAt.ON_ARRIVAL, with, true, next);
               }
             }
             if (taken != null) {
-              carry(step, day, members, taken, members[i], j, BreakAt.NOWHERE, with, true, next);
+              carry(step, members, taken, members[i], j, BreakAt.NOWHERE, with, true, next);
             }
           }
         }
@@ -112,7 +91,6 @@ final class FitsTogether {
 
   private static void carry(
       StopStep step,
-      DayModel day,
       int[] members,
       RunEnvelope source,
       int i,

@@ -29,6 +29,9 @@ final class NgBound implements CompletionBound {
   private final int[] ready;
   private final int[][] closed;
   private final int booked;
+  private final int[] nearestIn;
+  private final int leastHome;
+  private final long all;
   private final long tableSteps;
   private long[] near;
   private long[] reward;
@@ -55,11 +58,24 @@ final class NgBound implements CompletionBound {
       count += day.visit(i).booked() ? 1 : 0;
     }
     booked = count;
+    all = n == Long.SIZE ? -1L : (1L << n) - 1;
+    nearestIn = new int[n];
+    int home = LeastLegs.NO_ROAD;
+    for (int j = 0; j < n; j++) {
+      nearestIn[j] = LeastLegs.NO_ROAD;
+      for (int i = 0; i < n; i++) {
+        nearestIn[j] = Math.min(nearestIn[j], legs.seconds(i, j));
+      }
+      home = Math.min(home, legs.seconds(j, day.end()));
+    }
+    leastHome = home;
     table = build(near, reward, Long.MAX_VALUE);
     bound = total(table, reward);
     if (bound < DayValue.BOOKED) {
       tune(upper, TUNINGS);
-      for (int round = 0; round < WIDENINGS && widen() && !meter.spent(); round++) {
+      for (int round = 0;
+          round < WIDENINGS && bound < upper && !meter.spent() && widen();
+          round++) {
         if (round % 4 == 3) {
           tune(upper, 4);
         }
@@ -82,7 +98,7 @@ final class NgBound implements CompletionBound {
     double scale = 1.0;
     long[] at = reward.clone();
     NgTable here = table;
-    for (int round = 0; round < rounds && !meter.spent(); round++) {
+    for (int round = 0; round < rounds && bound < upper && !meter.spent(); round++) {
       int[] seen = new int[n];
       for (int visit : here.bestPath()) {
         seen[visit]++;
@@ -206,7 +222,25 @@ final class NgBound implements CompletionBound {
         }
       }
     }
-    return least >= DayValue.NONE ? DayValue.NONE : least + rewards;
+    return least >= DayValue.NONE
+        ? DayValue.NONE
+        : least
+            + rewards
+            + day.endCost(Math.min(earliestEnd(bits, last, earliest), day.latestEnd()));
+  }
+
+  /** No day ends earlier that still serves the booked visits not served yet. */
+  private int earliestEnd(long bits, int last, int earliest) {
+    int end = earliest + (bits == all ? legs.seconds(last, day.end()) : leastHome);
+    int busy = end;
+    for (int j = 0; j < n; j++) {
+      if ((bits >>> j & 1) == 0 && day.visit(j).booked()) {
+        int arrive = Math.max(earliest + closed[last][j], day.earliestService(j));
+        end = Math.max(end, arrive + day.service(j) + leastHome);
+        busy += day.service(j) + nearestIn[j];
+      }
+    }
+    return Math.max(end, busy);
   }
 
   @Override

@@ -44,9 +44,7 @@ public final class DayModel {
   final long waitPrice;
   final long overtimePrice;
   final long endPrice;
-  final long[] legPrice;
-  private final int[] leastDrive;
-  private final LegSpans[] spans;
+  private final DayLegs legs;
   private final int[] requestIndex;
 
   private DayModel(DayRequest request, int[] order) {
@@ -87,19 +85,7 @@ public final class DayModel {
     waitPrice = prices.waitingMinuteSeconds();
     overtimePrice = prices.overtimeMinuteSeconds();
     endPrice = prices.endMinuteSeconds();
-    legPrice = new long[(n + 2) * (n + 2)];
-    leastDrive = new int[(n + 2) * (n + 2)];
-    spans = new LegSpans[(n + 2) * (n + 2)];
-    for (int i = 0; i < n + 2; i++) {
-      for (int j = 0; j < n + 2; j++) {
-        if (reaches(i, j)) {
-          long metres = travel.lengthMetres(place[i], place[j]);
-          spans[i * (n + 2) + j] = new LegSpans(travel, place[i], place[j], from, latestEnd);
-          leastDrive[i * (n + 2) + j] = leastDrive(i, j, from, Math.max(from, latestEnd));
-          legPrice[i * (n + 2) + j] = (metres * prices.kilometreSeconds() * 60 + 500) / 1000;
-        }
-      }
-    }
+    legs = new DayLegs(travel, place, from, latestEnd, prices.kilometreSeconds());
   }
 
   /** A day of one window per visit and nothing else; places 0 is the start, 1..n are the visits. */
@@ -139,15 +125,7 @@ public final class DayModel {
     waitPrice = 0;
     overtimePrice = 0;
     endPrice = prices[1];
-    legPrice = new long[(n + 2) * (n + 2)];
-    leastDrive = new int[(n + 2) * (n + 2)];
-    spans = new LegSpans[(n + 2) * (n + 2)];
-    for (int i = 0; i < n + 2; i++) {
-      for (int j = 0; j < n + 2; j++) {
-        spans[i * (n + 2) + j] = new LegSpans(travel, place[i], place[j], 1, 0);
-        leastDrive[i * (n + 2) + j] = leastDrive(i, j, from, latestEnd);
-      }
-    }
+    legs = new DayLegs(travel, place, from, latestEnd, 0);
   }
 
   /**
@@ -204,12 +182,7 @@ public final class DayModel {
     waitPrice = Math.addExact(Math.multiplyExact(day.waitPrice, scale), perSecond);
     overtimePrice = Math.multiplyExact(day.overtimePrice, scale);
     endPrice = Math.multiplyExact(day.endPrice, scale);
-    leastDrive = day.leastDrive;
-    spans = day.spans;
-    legPrice = day.legPrice.clone();
-    for (int k = 0; k < legPrice.length; k++) {
-      legPrice[k] = Math.multiplyExact(legPrice[k], scale);
-    }
+    legs = day.legs.priced(scale);
     requestIndex = day.requestIndex;
   }
 
@@ -387,7 +360,7 @@ public final class DayModel {
    * @return seconds
    */
   public int drive(int i, int j, int leave) {
-    return spans[i * place.length + j].drive(leave);
+    return legs.spans(i, j).drive(leave);
   }
 
   /**
@@ -399,7 +372,7 @@ public final class DayModel {
    * @return last leaving time of that duration, as {@link TravelTimes#steadyUntil}
    */
   public int steadyUntil(int i, int j, int leave) {
-    return spans[i * place.length + j].steadyUntil(leave);
+    return legs.spans(i, j).steadyUntil(leave);
   }
 
   /**
@@ -410,7 +383,7 @@ public final class DayModel {
    * @return seconds, a lower bound; 0 where no road leads
    */
   public int leastDrive(int i, int j) {
-    return leastDrive[i * place.length + j];
+    return legs.least(i, j);
   }
 
   /**
@@ -434,7 +407,7 @@ public final class DayModel {
    * @return sixtieths
    */
   public long legPrice(int i, int j) {
-    return legPrice[i * place.length + j];
+    return legs.price(i, j);
   }
 
   /** {@return price of one driven second, in sixtieths} */

@@ -13,6 +13,9 @@ import java.util.Arrays;
 final class LegSpans {
   private static final int BLOCK = 1024;
 
+  /** Longer days are in finer units, where durations change too often to remember. */
+  private static final int MOST_BLOCKS = 256;
+
   /** Spans that touch one block: first second, last second and duration of each. */
   private static final class Block {
     private final int[] until;
@@ -47,7 +50,8 @@ final class LegSpans {
     this.i = i;
     this.j = j;
     this.from = from;
-    blocks = new Block[to < from ? 0 : (to - from) / BLOCK + 1];
+    int count = to < from ? 0 : (to - from) / BLOCK + 1;
+    blocks = new Block[count > MOST_BLOCKS ? 0 : count];
   }
 
   private int index(int leave) {

@@ -18,9 +18,9 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 
 /**
- * Days as a groomer has them, by seed: doors over 20 by 16 km (12 by 10 where there are more than 12), three classes of road, five traffic
- * bands, starter prices, half an hour of break between 11:30 and 13:30, shift 8 to 17 with an hour
- * of overtime.
+ * Days as a groomer has them, by seed: doors over 20 by 16 km (12 by 10 where there are more than
+ * 12), three classes of road, five traffic bands, starter prices, half an hour of break between
+ * 11:30 and 13:30, shift 8 to 17 with an hour of overtime.
  */
 public final class CustomaryDays {
   private static final List<String> ROADS = List.of("fast", "main", "street");
@@ -50,7 +50,10 @@ public final class CustomaryDays {
     for (int i = 0; i < n; i++) {
       Visit visit =
           Visit.booked("v%02d".formatted(i), i, service * (70 + random.nextInt(60)) / 100);
-      visits.add(random.nextInt(100) < windows ? visit.arriving(List.of(window(random, promised[i]))) : visit);
+      visits.add(
+          random.nextInt(100) < windows
+              ? visit.arriving(List.of(window(random, promised[i])))
+              : visit);
     }
     DayShift shift =
         new DayShift(

@@ -53,6 +53,20 @@ public final class SeededDays {
     return new SeededDays(seed, n, tick).build(bands);
   }
 
+  /**
+   * A day of whole minutes without traffic.
+   *
+   * @param seed seed
+   * @param n number of visits
+   * @return the request
+   */
+  public static DayRequest steady(long seed, int n) {
+    DayRequest day = day(seed, n, 60, false);
+    TravelTimes travel = ((StepTravel) day.travel()).steady();
+    return new DayRequest(
+        day.shift(), day.visits(), travel, day.prices(), day.seed(), day.effort());
+  }
+
   private DayRequest build(boolean bands) {
     int places = n + 2;
     int[][] before = minutes(places);

@@ -28,6 +28,11 @@ public final class StepTravel implements TravelTimes {
     this.step = step;
   }
 
+  /** {@return the same without the step} */
+  public StepTravel steady() {
+    return new StepTravel(before, before, step);
+  }
+
   @Override
   public int size() {
     return before.length;
