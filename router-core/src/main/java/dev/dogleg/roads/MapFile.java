@@ -10,10 +10,12 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
 import java.util.HexFormat;
+import java.util.regex.Pattern;
 
 /** A map file as the user gave it: what kind it is, by its first bytes, and its checksum. */
 final class MapFile {
   private static final int HEAD_BYTES = 4096;
+  private static final Pattern ROOT = Pattern.compile("<osm[\\s/>]");
 
   /** What the first bytes say. */
   enum Kind {
@@ -84,7 +86,7 @@ final class MapFile {
       throw RoadFaults.notOsm(path, printable(text));
     }
     // A document type may pull in other files; no map needs one.
-    if (text.contains("<!DOCTYPE") || !text.contains("<osm")) {
+    if (text.contains("<!DOCTYPE") || !ROOT.matcher(text).find()) {
       throw RoadFaults.notOsm(path, printable(text));
     }
     return Kind.XML;

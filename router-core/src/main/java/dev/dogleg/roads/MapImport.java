@@ -99,14 +99,17 @@ final class MapImport {
     try {
       hopper.importOrLoad();
     } catch (RuntimeException e) {
-      throw explained(e);
+      throw explained(e, folder);
     }
   }
 
   /** The library hides the reason in a cause. */
-  private FaultException explained(RuntimeException thrown) {
+  private FaultException explained(RuntimeException thrown, Path folder) {
     for (Throwable cause = thrown; cause != null; cause = cause.getCause()) {
       String said = String.valueOf(cause.getMessage());
+      if (said.contains("No space left")) {
+        return RoadFaults.cacheUnusable(folder, said);
+      }
       if (said.contains("must be located before")) {
         return RoadFaults.unsorted(file.path(), said);
       }

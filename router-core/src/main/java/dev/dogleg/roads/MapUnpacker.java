@@ -1,5 +1,7 @@
 package dev.dogleg.roads;
 
+import dev.dogleg.fault.Fault;
+import dev.dogleg.fault.FaultException;
 import java.io.BufferedInputStream;
 import java.io.EOFException;
 import java.io.IOException;
@@ -46,10 +48,22 @@ final class MapUnpacker {
           ? RoadFaults.truncated(file.path(), String.valueOf(e.getMessage()))
           : RoadFaults.unreadable(file.path(), e);
     }
-    if (MapFile.look(copy).packed()) {
-      throw RoadFaults.notOsm(file.path(), "packed twice");
-    }
+    checkInside(file, copy);
     return copy;
+  }
+
+  /** What is wrong with the copy is said of the file that the user knows. */
+  private static void checkInside(MapFile file, Path copy) {
+    try {
+      if (MapFile.look(copy).packed()) {
+        throw RoadFaults.notOsm(file.path(), "packed twice");
+      }
+    } catch (FaultException e) {
+      Fault inside = e.faults().get(0);
+      throw inside.code().equals("map-truncated")
+          ? RoadFaults.truncated(file.path(), "inside: " + inside.seen())
+          : RoadFaults.notOsm(file.path(), "inside: " + inside.seen() + " " + inside.expected());
+    }
   }
 
   private static InputStream open(MapFile file, InputStream packed) throws IOException {

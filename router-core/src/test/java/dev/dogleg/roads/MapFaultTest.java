@@ -64,6 +64,10 @@ class MapFaultTest {
     expect("map-not-osm", file("notes.osm", "Dear diary, today I met a poodle.\n"));
     expect("map-not-osm", file("page.osm", "<!DOCTYPE html><html><body>404</body></html>"));
     expect("map-not-osm", file("noise.osm.pbf", new byte[] {0, 0, 0, 13, 10, 9, 'x', 1, 2, 3}));
+    expect("map-not-osm", file("change.osm", "<osmChange version='0.6'><create/></osmChange>"));
+    expect(
+        "map-not-osm", file("diary.osm.gz", gzip("Dear diary".getBytes(StandardCharsets.UTF_8))));
+    expect("map-not-osm", file("twice.osm.gz", gzip(gzip(new byte[] {1, 2, 3}))));
     String entity =
         "<?xml version='1.0'?><!DOCTYPE osm [<!ENTITY x SYSTEM 'file:///etc/hostname'>]><osm>&x;</osm>";
     expect("map-not-osm", file("entity.osm", entity));
