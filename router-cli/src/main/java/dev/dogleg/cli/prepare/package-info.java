@@ -3,8 +3,7 @@
  *
  * <p><b>What it is.</b> Bookings become stops of a day, addresses become doors (pin, corrections
  * file, look-up), doors are put on roads and reported on, groom tables give minutes, and a matrix
- * of travel times (kept in the cache) joins them into one {@link dev.dogleg.itinerary.DayRequest} a
- * groomer and day.
+ * of travel times joins them into one {@link dev.dogleg.itinerary.DayRequest} a groomer and day.
  *
  * <p><b>Needs.</b> {@code model}, {@code roads}, {@code address}, {@code groom}, {@code travel},
  * {@code itinerary}; a map file and a cache folder. <b>Promises.</b> What cannot be placed is set
