@@ -10,6 +10,7 @@ import dev.dogleg.roads.RoadNetwork;
 import dev.dogleg.roads.VanCard;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -99,6 +100,8 @@ public final class MapInUse implements AutoCloseable {
     public void begins(MapPhase phase, String detail) {
       if (phase != MapPhase.CHECKING && phase != MapPhase.LOADING) {
         show().phase(detail.isEmpty() ? phase.words() : phase.words() + ", " + detail);
+        List<MapPhase> all = List.of(MapPhase.values());
+        show().at(all.indexOf(phase), all.size());
       }
     }
 
@@ -114,7 +117,7 @@ public final class MapInUse implements AutoCloseable {
 
     private Progress show() {
       if (shown == null) {
-        shown = console.progress("Reading " + task + " of " + map.getFileName() + " (once)");
+        shown = console.progress("Reading " + task + ", once");
       }
       return shown;
     }
