@@ -2,6 +2,7 @@ package dev.dogleg.plan;
 
 import dev.dogleg.schedule.DayModel;
 import dev.dogleg.schedule.OrderCost;
+import java.util.function.Consumer;
 
 /**
  * The exact engine of one day: a first plan, a bound, then the search between them.
@@ -10,7 +11,8 @@ import dev.dogleg.schedule.OrderCost;
  */
 final class DayEngine {
   private static final int BEAM = 100;
-  private static final long BEAM_STEPS = 3_000_000;
+  private static final long BEAM_STEPS = 2_000_000;
+  private static final long FIRST_STEPS = 2_000_000;
   private static final long TABLE_STEPS = 6_000_000;
 
   private final DayModel day;
@@ -41,35 +43,58 @@ final class DayEngine {
     return search(bound, value, first, meter);
   }
 
-  /** Days of many visits: first as if every booked visit had room. */
+  /**
+   * Days of many visits, first as if every booked visit had room: a quick bound, a beam for a
+   * better first plan, a search of limited effort; only where that is not enough a sharper bound.
+   */
   private DayAnswer many(DayValue value, FirstPlan first, LeastLegs legs, WorkMeter meter) {
     first.improve();
-    CompletionBound bound = new NgBound(day, legs, value, first.value(), meter, TABLE_STEPS);
+    NgBound bound = new NgBound(day, legs, value, first.value(), meter, TABLE_STEPS);
+    part(meter, BEAM_STEPS, part -> beam(bound, value, first, part));
+    DayAnswer[] all = new DayAnswer[1];
+    part(meter, FIRST_STEPS, part -> all[0] = search(bound, value, first, part));
+    if (all[0].lowerBound() < all[0].value() && all[0].lowerBound() < DayValue.BOOKED) {
+      bound.sharpen(first.value());
+      part(meter, BEAM_STEPS, part -> beam(bound, value, first, part));
+      all[0] = search(bound, value, first, meter);
+    }
+    boolean someoneLeftOut = all[0].value() >= DayValue.BOOKED;
+    boolean noneWithAll = all[0].lowerBound() >= DayValue.BOOKED;
+    return someoneLeftOut && noneWithAll
+        ? search(new NearestBound(day, value, legs), value, first, meter)
+        : all[0];
+  }
+
+  private static void part(WorkMeter meter, long most, Consumer<WorkMeter> work) {
+    WorkMeter part = meter.part(most);
+    work.accept(part);
+    meter.count(part.steps());
+  }
+
+  private void beam(CompletionBound bound, DayValue value, FirstPlan first, WorkMeter meter) {
     long below = Math.min(first.value(), DayValue.BOOKED);
     if (bound.ofDay() < below) {
-      DaySearch beam = new DaySearch(day, value, bound, below, BEAM, meter.part(BEAM_STEPS));
+      DaySearch beam = new DaySearch(day, value, bound, below, BEAM, meter);
       beam.run();
       if (beam.found()) {
         first.offer(beam.order());
       }
     }
-    DayAnswer all = search(bound, value, first, meter);
-    boolean someoneLeftOut = all.value() >= DayValue.BOOKED;
-    boolean noneWithAll = all.lowerBound() >= DayValue.BOOKED;
-    return someoneLeftOut && noneWithAll
-        ? search(new NearestBound(day, value, legs), value, first, meter)
-        : all;
   }
 
   private DayAnswer search(
       CompletionBound bound, DayValue value, FirstPlan first, WorkMeter meter) {
-    if (bound.ofDay() >= first.value()) {
-      return new DayAnswer(first.order(), first.value(), first.value());
+    boolean onlyAll = bound instanceof NgBound;
+    long limit = onlyAll ? Math.min(first.value(), DayValue.BOOKED) : first.value();
+    long floor = onlyAll ? Math.min(bound.ofDay(), DayValue.BOOKED) : bound.ofDay();
+    if (floor >= limit) {
+      return new DayAnswer(first.order(), first.value(), Math.min(floor, first.value()));
     }
-    DaySearch search = new DaySearch(day, value, bound, first.value(), 0, meter);
+    DaySearch search = new DaySearch(day, value, bound, limit, 0, meter);
     search.run();
-    int[] order = search.found() ? search.order() : first.order();
-    long lower = search.complete() ? search.best() : Math.max(bound.ofDay(), search.lowerBound());
-    return new DayAnswer(order, search.best(), lower);
+    long lower = search.complete() ? search.best() : Math.max(floor, search.lowerBound());
+    return search.found()
+        ? new DayAnswer(search.order(), search.best(), lower)
+        : new DayAnswer(first.order(), first.value(), lower);
   }
 }

@@ -16,9 +16,10 @@ final class NgBound implements CompletionBound {
   /** Most visits: a memory is one {@code long}. */
   static final int MOST = 64;
 
-  private static final int FIRST_MEMORY = 5;
+  private static final int FIRST_MEMORY = 3;
   private static final int MOST_MEMORY = 13;
-  private static final int TUNINGS = 60;
+  private static final int FIRST_TUNINGS = 8;
+  private static final int TUNINGS = 50;
   private static final int WIDENINGS = 40;
 
   private final DayModel day;
@@ -71,14 +72,15 @@ final class NgBound implements CompletionBound {
     leastHome = home;
     table = build(near, reward, Long.MAX_VALUE);
     bound = total(table, reward);
-    if (bound < DayValue.BOOKED) {
-      tune(upper, TUNINGS);
-      for (int round = 0;
-          round < WIDENINGS && bound < upper && !meter.spent() && widen();
-          round++) {
-        if (round % 4 == 3) {
-          tune(upper, 4);
-        }
+    tune(upper, FIRST_TUNINGS);
+  }
+
+  /** Tunes on and widens memories: worth it only where a search with the bound as it is fails. */
+  void sharpen(long upper) {
+    tune(upper, TUNINGS);
+    for (int round = 0; round < WIDENINGS && bound < upper && !meter.spent() && widen(); round++) {
+      if (round % 4 == 3) {
+        tune(upper, 4);
       }
     }
   }
@@ -86,7 +88,7 @@ final class NgBound implements CompletionBound {
   private NgTable build(long[] memories, long[] rewards, long most) {
     NgTable made =
         new NgTable(day, legs, memories.clone(), rewards.clone(), ready, Math.max(1, booked), most);
-    meter.count(made.steps() / 4);
+    meter.count(made.steps() / 16);
     return made;
   }
 
@@ -95,6 +97,9 @@ final class NgBound implements CompletionBound {
   }
 
   private void tune(long upper, int rounds) {
+    if (bound >= DayValue.BOOKED) {
+      return;
+    }
     double scale = 1.0;
     long[] at = reward.clone();
     NgTable here = table;

@@ -42,7 +42,7 @@ final class WorkMeter {
     return steps;
   }
 
-  /** {@return a meter for a part of the work that is left, with the same signal} */
+  /** {@return a meter for a part of the work that is left; add its steps when done} */
   WorkMeter part(long most) {
     return new WorkMeter(Math.max(1, Math.min(most, limit - steps)), signal);
   }

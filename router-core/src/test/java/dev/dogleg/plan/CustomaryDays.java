@@ -87,7 +87,10 @@ public final class CustomaryDays {
           next = j;
         }
       }
-      time += (int) (far(x, y, here, next) * 1.3 / 11);
+      time += 60 + (int) (far(x, y, here, next) * 1.3 / 8);
+      if (time > 12 * 3600 && time - service - 1800 < 12 * 3600) {
+        time += 1800;
+      }
       at[next] = time;
       time += service;
       here = next;

@@ -78,9 +78,14 @@ final class PublishedDays {
       this.close = close;
     }
 
-    /** The day that counts travel only. */
+    /** Price of a driven unit: makes the cost of every set alike in size, whatever its decimals. */
+    int price() {
+      return Math.max(1, 1000 / scale);
+    }
+
+    /** The day that counts travel only, at {@link #price()}. */
     DayModel travelTime() {
-      return model(close[0], 1, 0);
+      return model(close[0], price(), 0);
     }
 
     /** The day that counts the arrival back. */
@@ -126,5 +131,48 @@ final class PublishedDays {
 
   private static int whole(BigDecimal number, int scale) {
     return number.multiply(BigDecimal.valueOf(scale)).intValueExact();
+  }
+
+  /** A time-dependent day; its arrays are read by name from the JSON file. */
+  static DayModel readTimeDependent(Path file) throws IOException {
+    String text = Files.readString(file);
+    double[][] distances = rows(text, "distances");
+    int n = distances.length;
+    double[][] clusterNumbers = rows(text, "clusters");
+    int[][] clusters = new int[n][n];
+    for (int i = 0; i < n; i++) {
+      for (int j = 0; j < n; j++) {
+        clusters[i][j] = Math.max(0, (int) clusterNumbers[i][j]);
+      }
+    }
+    double[][] windows = rows(text, "time_windows");
+    double[][] zones = rows(text, "speed_zones");
+    double[] zoneEnds = new double[zones.length];
+    for (int z = 0; z < zones.length; z++) {
+      zoneEnds[z] = zones[z][1];
+    }
+    TdTravel travel = new TdTravel(distances, clusters, rows(text, "cluster_speeds"), zoneEnds);
+    int[] open = new int[n - 2];
+    int[] close = new int[n - 2];
+    for (int i = 0; i < n - 2; i++) {
+      open[i] = (int) Math.round(windows[i + 1][0] * TdTravel.UNIT);
+      close[i] = (int) Math.round(windows[i + 1][1] * TdTravel.UNIT);
+    }
+    int latestEnd = (int) Math.round(windows[n - 1][1] * TdTravel.UNIT);
+    return DayModel.plain(travel, open, close, n - 1, 0, latestEnd, 0, 1);
+  }
+
+  private static double[][] rows(String json, String name) {
+    int at = json.indexOf("[[", json.indexOf("\"" + name + "\""));
+    String[] rows = json.substring(at + 2, json.indexOf("]]", at)).split("\\],\\s*\\[");
+    double[][] numbers = new double[rows.length][];
+    for (int r = 0; r < rows.length; r++) {
+      String[] words = rows[r].split(",");
+      numbers[r] = new double[words.length];
+      for (int k = 0; k < words.length; k++) {
+        numbers[r][k] = Double.parseDouble(words[k].strip());
+      }
+    }
+    return numbers;
   }
 }

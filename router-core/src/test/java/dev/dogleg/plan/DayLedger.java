@@ -1,0 +1,56 @@
+package dev.dogleg.plan;
+
+import dev.dogleg.itinerary.DayPlan;
+import dev.dogleg.itinerary.DayRequest;
+import dev.dogleg.itinerary.Proof;
+import java.util.Arrays;
+
+/** Times proven days and writes the table into docs/BENCHMARKS.md: one command, a few minutes. */
+public final class DayLedger {
+  private static final int SEEDS = 20;
+
+  private DayLedger() {}
+
+  /**
+   * Runs.
+   *
+   * @param args none
+   * @throws Exception where the page cannot be written
+   */
+  public static void main(String[] args) throws Exception {
+    StringBuilder text = new StringBuilder();
+    text.append("Command: `java -cp router-core/target/classes:router-core/target/test-classes")
+        .append(" -Ddogleg.root=. dev.dogleg.plan.DayLedger`\n")
+        .append("Days of `CustomaryDays`, seeds 0..")
+        .append(SEEDS - 1)
+        .append(": starter prices, six traffic bands, break on. Warm: after two rounds over all. ")
+        .append(BenchmarkPage.machine())
+        .append("\n\n| visits | with a window | proven | median ms | slowest ms | target ms |\n")
+        .append("|---|---|---|---|---|---|\n");
+    row(text, 7, 0, 40, "1");
+    row(text, 12, 0, 6, "20");
+    row(text, 16, 0, 3, "300");
+    row(text, 25, 80, 1, "-");
+    BenchmarkPage.write("Day", text.toString());
+    System.out.println(text);
+  }
+
+  private static void row(StringBuilder text, int n, int windows, int rounds, String target) {
+    double[] millis = new double[SEEDS];
+    int proven = 0;
+    for (int round = 0; round < rounds; round++) {
+      proven = 0;
+      for (int seed = 0; seed < SEEDS; seed++) {
+        DayRequest request = CustomaryDays.day(seed, n, windows);
+        long start = PublishedResults.processorNanos();
+        DayPlan plan = DayPlanner.plan(request);
+        millis[seed] = (PublishedResults.processorNanos() - start) / 1e6;
+        proven += plan.proof().kind() == Proof.Kind.PROVEN_BEST ? 1 : 0;
+      }
+    }
+    Arrays.sort(millis);
+    text.append(
+        "| %d | %d %% | %d of %d | %.2f | %.2f | %s |\n"
+            .formatted(n, windows, proven, SEEDS, millis[SEEDS / 2], millis[SEEDS - 1], target));
+  }
+}
