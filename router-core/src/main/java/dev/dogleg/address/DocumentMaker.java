@@ -109,15 +109,20 @@ final class DocumentMaker {
     Set<String> strict = new LinkedHashSet<>();
     Set<String> loose = new LinkedHashSet<>();
     Set<String> core = new LinkedHashSet<>();
+    Set<String> spelled = new LinkedHashSet<>();
     for (String name : names) {
       List<Token> words = Token.words(name);
       strict.addAll(keys.strict(words));
       loose.addAll(keys.loose(words));
       core.addAll(keys.core(words));
+      spelled.add(Token.glued(words, 0, words.size()));
     }
     addTerms(document, Fields.STRICT, strict);
     addTerms(document, Fields.LOOSE, loose);
     addTerms(document, Fields.CORE, core);
+    spelled.addAll(loose);
+    spelled.remove("");
+    addTerms(document, Fields.SPELLED, spelled);
   }
 
   private static void addTerms(Document document, String field, Set<String> terms) {

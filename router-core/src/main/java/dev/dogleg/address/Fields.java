@@ -19,6 +19,9 @@ final class Fields {
   static final String LOOSE = "loose";
   static final String CORE = "core";
 
+  /** Loose keys, and the words as they are spelled: what typing errors are sought in. */
+  static final String SPELLED = "spelled";
+
   /** Numbers a house bears, and numbers its range or division may stand for. */
   static final String NUMBER = "number";
 

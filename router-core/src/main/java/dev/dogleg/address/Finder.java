@@ -1,6 +1,7 @@
 package dev.dogleg.address;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -8,6 +9,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /**
  * Reads a typed address in every way its words allow and asks the index which reading is true.
@@ -22,6 +24,7 @@ final class Finder {
   private static final int LONGEST_STREET = 9;
   private static final int MOST_NUMBERS = 4;
   private static final int MOST_READINGS = 24;
+  private static final int SHORTEST_POSTCODE = 4;
   private static final int LETTERS_FOR_ONE_ERROR = 4;
   private static final int LETTERS_FOR_TWO_ERRORS = 8;
 
@@ -49,6 +52,8 @@ final class Finder {
     }
     List<NumberSpan> numbers = NumberSpan.find(words, table);
     List<Answer> exact = answerAll(query, words, numbers, asTyped(words));
+    List<Answer> weak = exact.stream().filter(this::isTownInstead).toList();
+    exact.removeAll(weak);
     List<Answer> best = best(exact);
     if (!best.isEmpty() && !best.get(0).fitting().isEmpty()) {
       return best;
@@ -66,7 +71,21 @@ final class Finder {
     if (best.isEmpty()) {
       best = allBest(answerAll(query, words, numbers, withoutType(words)));
     }
+    if (best.isEmpty()) {
+      best = best(weak);
+    }
     return best.isEmpty() && !misspelt.isEmpty() ? misspelt : best;
+  }
+
+  /** A town read as a street, while words that mean nothing may be the street. */
+  private boolean isTownInstead(Answer answer) {
+    try {
+      return answer.rest().unexplained() > 0
+          && answer.street().errors() == 0
+          && index.has(Fields.AREA, answer.street().keys());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   private List<Answer> answerAll(
@@ -75,10 +94,11 @@ final class Finder {
     List<Answer> found = new ArrayList<>();
     for (StreetSpan street : streets.subList(0, Math.min(MOST_READINGS, streets.size()))) {
       boolean postcodeAmongThem = false;
-      List<NumberSpan> near = nearest(street, numbers);
+      List<NumberSpan> near = nearest(words, street, numbers);
       for (NumberSpan number : near) {
         String glued = Token.glued(words, number.from(), number.to());
-        boolean postcode = glued.length() >= 4 && index.has(Fields.POSTCODE, Set.of(glued));
+        boolean postcode =
+            glued.length() >= SHORTEST_POSTCODE && index.has(Fields.POSTCODE, Set.of(glued));
         postcodeAmongThem |= postcode;
         Rest rest = rest(query, words, street, number);
         Answer answer = answers.answer(street, number, adjacent(words, street, number), rest);
@@ -98,20 +118,47 @@ final class Finder {
     return new RestReader(words, table, keys, index, countries, street, number).read(query);
   }
 
-  /** The longest number at each start beside the street, nearest to it first. */
-  private static List<NumberSpan> nearest(StreetSpan street, List<NumberSpan> numbers) {
+  /** The longest number at each start, nearest to the street first, postcodes left out. */
+  private List<NumberSpan> nearest(List<Token> words, StreetSpan street, List<NumberSpan> numbers)
+      throws IOException {
     List<NumberSpan> free = new ArrayList<>();
-    Set<Integer> starts = new HashSet<>();
+    Set<String> postcodes = new HashSet<>();
     for (NumberSpan number : numbers) {
       boolean inside = free.stream().anyMatch(other -> other.overlaps(number.from(), number.to()));
-      if (!number.overlaps(street.from(), street.to()) && !inside && starts.add(number.from())) {
+      if (!number.overlaps(street.from(), street.to()) && !inside) {
         free.add(number);
+        String glued = Token.glued(words, number.from(), number.to());
+        if (glued.length() >= SHORTEST_POSTCODE && index.has(Fields.POSTCODE, Set.of(glued))) {
+          postcodes.add(number.key());
+        }
       }
     }
+    dropIfOthers(free, number -> postcodes.contains(number.key()));
+    dropIfOthers(free, number -> number.key().matches("\\d{5,}|[a-z]\\d{3,}"));
+    int chunk = words.get(street.from()).chunk();
+    dropIfOthers(
+        free, number -> words.get(number.from()).chunk() > chunk && number.from() >= street.to());
+    dropIfOthers(free, number -> number.key().matches("\\d{4}"));
     free.sort(
         Comparator.comparingInt((NumberSpan number) -> gap(street, number))
             .thenComparingInt(NumberSpan::from));
     return free.subList(0, Math.min(MOST_NUMBERS, free.size()));
+  }
+
+  private static void dropIfOthers(List<NumberSpan> spans, Predicate<NumberSpan> unlikely) {
+    if (!spans.stream().allMatch(unlikely)) {
+      spans.removeIf(unlikely);
+    }
+  }
+
+  private static boolean onlyNumbers(List<Token> words, StreetSpan longer, StreetSpan shorter) {
+    for (int i = longer.from(); i < longer.to(); i++) {
+      boolean shared = i >= shorter.from() && i < shorter.to();
+      if (!shared && !words.get(i).plain().matches("\\d{1,5}[a-z]?")) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static int gap(StreetSpan street, NumberSpan number) {
@@ -149,12 +196,16 @@ final class Finder {
         }
       }
     }
-    return longest(found);
+    return longest(words, found);
   }
 
-  private static List<StreetSpan> longest(List<StreetSpan> found) {
+  /** Drops what is part of a longer street, unless the longer one only adds a number. */
+  private static List<StreetSpan> longest(List<Token> words, List<StreetSpan> found) {
     List<StreetSpan> kept = new ArrayList<>(found);
-    kept.removeIf(span -> found.stream().anyMatch(other -> other.contains(span)));
+    kept.removeIf(
+        span ->
+            found.stream()
+                .anyMatch(other -> other.contains(span) && !onlyNumbers(words, other, span)));
     kept.sort(Comparator.comparingInt((StreetSpan span) -> span.from() - span.to()));
     return kept;
   }
@@ -186,20 +237,23 @@ final class Finder {
         }
       }
     }
-    return longest(found);
+    return longest(words, found);
   }
 
   private void addMisspelt(
       List<StreetSpan> found, Set<String> asked, List<Token> words, int from, int to)
       throws IOException {
-    for (String key : keys.loose(words.subList(from, to))) {
+    Set<String> spellings = new LinkedHashSet<>(keys.loose(words.subList(from, to)));
+    spellings.add(Token.glued(words, from, to));
+    for (String key : spellings) {
       long letters = key.chars().filter(Character::isLetter).count();
       int most = letters >= LETTERS_FOR_TWO_ERRORS ? 2 : letters >= LETTERS_FOR_ONE_ERROR ? 1 : 0;
       if (!asked.add(from + " " + to + " " + key)) {
         continue;
       }
       for (Map.Entry<String, Integer> alike : index.alike(key, most).entrySet()) {
-        found.add(new StreetSpan(from, to, Fields.LOOSE, Set.of(alike.getKey()), alike.getValue()));
+        found.add(
+            new StreetSpan(from, to, Fields.SPELLED, Set.of(alike.getKey()), alike.getValue()));
       }
     }
   }
@@ -222,7 +276,7 @@ final class Finder {
         }
       }
     }
-    return longest(found);
+    return longest(words, found);
   }
 
   /** The one best reading. */

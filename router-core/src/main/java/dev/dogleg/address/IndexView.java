@@ -16,20 +16,21 @@ import org.apache.lucene.index.LeafReader;
 import org.apache.lucene.index.LeafReaderContext;
 import org.apache.lucene.index.MultiTerms;
 import org.apache.lucene.index.NumericDocValues;
-import org.apache.lucene.index.ReaderUtil;
 import org.apache.lucene.index.SortedDocValues;
 import org.apache.lucene.index.SortedSetDocValues;
 import org.apache.lucene.index.Term;
 import org.apache.lucene.index.Terms;
 import org.apache.lucene.search.BooleanClause.Occur;
 import org.apache.lucene.search.BooleanQuery;
+import org.apache.lucene.search.DocIdSetIterator;
 import org.apache.lucene.search.FuzzyTermsEnum;
 import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.search.Query;
-import org.apache.lucene.search.ScoreDoc;
-import org.apache.lucene.search.Sort;
+import org.apache.lucene.search.ScoreMode;
+import org.apache.lucene.search.Scorer;
 import org.apache.lucene.search.TermInSetQuery;
 import org.apache.lucene.search.TermQuery;
+import org.apache.lucene.search.Weight;
 import org.apache.lucene.util.BytesRef;
 
 /** Reads the search index; safe for several threads, because nothing is kept between calls. */
@@ -88,13 +89,13 @@ final class IndexView {
   /** Street keys that differ from a key in at most so many letters and in no digit. */
   Map<String, Integer> alike(String key, int mostErrors) throws IOException {
     Map<String, Integer> found = new TreeMap<>();
-    Terms terms = MultiTerms.getTerms(reader, Fields.LOOSE);
+    Terms terms = MultiTerms.getTerms(reader, Fields.SPELLED);
     if (terms == null || mostErrors == 0) {
       return found;
     }
     String digits = Letters.digits(key);
     FuzzyTermsEnum alike =
-        new FuzzyTermsEnum(terms, new Term(Fields.LOOSE, key), mostErrors, 0, true);
+        new FuzzyTermsEnum(terms, new Term(Fields.SPELLED, key), mostErrors, 0, true);
     for (BytesRef term = alike.next(); term != null; term = alike.next()) {
       String candidate = term.utf8ToString();
       if (Letters.digits(candidate).equals(digits)) {
@@ -117,21 +118,25 @@ final class IndexView {
 
   private List<Hit> hits(Query query) throws IOException {
     List<Hit> hits = new ArrayList<>();
-    List<LeafReaderContext> leaves = reader.leaves();
-    Leaf leaf = null;
-    for (ScoreDoc found : searcher.search(query, MOST_HITS, Sort.INDEXORDER).scoreDocs) {
-      LeafReaderContext context = leaves.get(ReaderUtil.subIndex(found.doc, leaves));
-      if (leaf == null || leaf.context != context) {
-        leaf = new Leaf(context);
+    Weight weight = searcher.createWeight(searcher.rewrite(query), ScoreMode.COMPLETE_NO_SCORES, 1);
+    for (LeafReaderContext context : reader.leaves()) {
+      Scorer scorer = weight.scorer(context);
+      if (scorer == null) {
+        continue;
       }
-      hits.add(leaf.read(found.doc - context.docBase));
+      Leaf leaf = new Leaf(context);
+      DocIdSetIterator documents = scorer.iterator();
+      for (int at = documents.nextDoc();
+          at != DocIdSetIterator.NO_MORE_DOCS && hits.size() < MOST_HITS;
+          at = documents.nextDoc()) {
+        hits.add(leaf.read(at));
+      }
     }
     return hits;
   }
 
   /** Columns of one segment, read in ascending order of documents. */
   private static final class Leaf {
-    private final LeafReaderContext context;
     private final SortedDocValues street;
     private final SortedDocValues number;
     private final SortedDocValues postcode;
@@ -144,7 +149,6 @@ final class IndexView {
     private final BinaryDocValues shape;
 
     Leaf(LeafReaderContext context) throws IOException {
-      this.context = context;
       LeafReader leaf = context.reader();
       street = DocValues.getSorted(leaf, Fields.SHOWN_STREET);
       number = DocValues.getSorted(leaf, Fields.SHOWN_NUMBER);

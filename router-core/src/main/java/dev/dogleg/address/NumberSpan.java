@@ -21,7 +21,10 @@ record NumberSpan(int from, int to, String key, Set<String> parts) {
   static List<NumberSpan> find(List<Token> words, FoldingTable table) {
     List<NumberSpan> spans = new ArrayList<>();
     for (int from = 0; from < words.size(); from++) {
-      if (canStart(words.get(from), table)) {
+      if (isKilometre(words, from)) {
+        String key = HouseNumber.canonical("km" + words.get(from + 1).plain());
+        spans.add(new NumberSpan(from, from + 2, key, Set.of()));
+      } else if (canStart(words.get(from), table)) {
         List<NumberSpan> here = startingAt(words, from, table);
         for (int i = here.size() - 1; i >= 0; i--) {
           spans.add(here.get(i));
@@ -29,6 +32,12 @@ record NumberSpan(int from, int to, String key, Set<String> parts) {
       }
     }
     return spans;
+  }
+
+  private static boolean isKilometre(List<Token> words, int at) {
+    return words.get(at).plain().equals("km")
+        && at + 1 < words.size()
+        && words.get(at + 1).plain().matches("\\d{1,3}");
   }
 
   private static boolean canStart(Token word, FoldingTable table) {

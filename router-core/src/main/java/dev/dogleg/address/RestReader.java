@@ -95,6 +95,10 @@ final class RestReader {
             used[j] = true;
           }
         }
+      } else if (!used[i] && table.lists("person", words.get(i).plain())) {
+        for (int j = i; j < words.size() && free(j) && sameChunk(i, j); j++) {
+          used[j] = true;
+        }
       } else if (!used[i] && table.lists("noise", words.get(i).plain())) {
         used[i] = true;
       }

@@ -13,6 +13,7 @@ import java.util.TreeMap;
 /** Answers one reading: houses that bear the number, else where the number would stand. */
 final class StreetAnswers {
   private static final int POINT_METRES = 10;
+  private static final int LONG_NUMBER = 4;
   private static final int SAME_NUMBER_IN_TWO_TOWNS = 3;
 
   private final IndexView index;
@@ -93,6 +94,11 @@ final class StreetAnswers {
   private List<Candidate> members(
       StreetSpan street, NumberSpan number, Rest rest, List<Candidate> misses) throws IOException {
     List<Candidate> found = exact(street, Fields.MEMBER, Set.of(number.key()), rest, misses, "");
+    // A hyphen left out and another postcode at once are one guess too many.
+    found =
+        found.stream()
+            .filter(c -> c.fit() != Locality.Fit.STRAINED || number.key().length() < LONG_NUMBER)
+            .toList();
     if (found.isEmpty() || number.key().indexOf('-') >= 0) {
       return found;
     }

@@ -1,0 +1,159 @@
+package dev.dogleg.address;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Assertions;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * The full run for docs/BENCHMARKS.md, "Address look-up": {@code mvn -B -pl router-core test
+ * -Dtest=AddressLedger}. Not part of verify, because its name does not end in Test.
+ */
+class AddressLedger {
+  private static final int SAMPLE = Integer.getInteger("dogleg.sample", 1000);
+  private static final int MISSING = 500;
+
+  @TempDir static Path folder;
+
+  @Test
+  void run() throws IOException {
+    Path maps = Path.of(System.getProperty("dogleg.shared")).resolve("maps");
+    System.out.println("seed " + AddressTrial.SEED + ", sample " + SAMPLE);
+    List<AddressTrial> trials = new ArrayList<>();
+    for (Country country : Country.values()) {
+      trials.add(new AddressTrial(country, maps, folder.resolve("cache")));
+    }
+    List<String> failures = new ArrayList<>();
+    for (AddressTrial trial : trials) {
+      measure(trial, trials, failures);
+    }
+    Path log = Path.of("target/address-ledger.txt");
+    Files.write(log, failures);
+    System.out.println("every miss stands in " + log.toAbsolutePath());
+    Assertions.assertTrue(failures.stream().noneMatch(line -> line.contains("EXACT-BUT-MISSING")));
+  }
+
+  private static void measure(AddressTrial trial, List<AddressTrial> trials, List<String> failures)
+      throws IOException {
+    long start = System.nanoTime();
+    try (AddressIndex index = trial.open()) {
+      double buildSeconds = (System.nanoTime() - start) / 1e9;
+      say("== " + trial.country.extract + ", " + index.houseCount() + " houses");
+      long bytes = bytes(folder.resolve("cache"));
+      say(String.format(Locale.ROOT, "index %.1f s, %d bytes (all so far)", buildSeconds, bytes));
+      start = System.nanoTime();
+      index.find(trial.country.plain(trial.own.all.get(0)));
+      say(String.format(Locale.ROOT, "first look-up %.0f ms", (System.nanoTime() - start) / 1e6));
+      Score plain = trial.plain(index, SAMPLE);
+      say("plain: " + plain);
+      plain.failures.forEach(line -> failures.add(trial.country + " plain " + line));
+      Score varied = new Score();
+      Map<TypedVariations.Kind, Score> byKind = trial.varied(index, SAMPLE, varied);
+      say("varied: " + varied);
+      byKind.forEach((kind, score) -> say("  " + kind + ": " + score));
+      varied.failures.forEach(line -> failures.add(trial.country + " varied " + line));
+      missing(trial, trials, index, failures);
+      speed(trial, index);
+    }
+    leftOut(trial, failures);
+  }
+
+  private static void missing(
+      AddressTrial trial, List<AddressTrial> trials, AddressIndex index, List<String> failures) {
+    List<String> missing = trial.missing(MISSING, trials);
+    int exact = 0;
+    int exactCandidate = 0;
+    for (String typed : missing) {
+      LookUp answer = index.find(typed);
+      if (answer.grade() == Grade.EXACT) {
+        exact++;
+        failures.add(trial.country + " EXACT-BUT-MISSING " + typed + " -> " + answer);
+      } else if (answer.matches().stream().anyMatch(m -> m.grade() == Grade.EXACT)) {
+        exactCandidate++;
+        failures.add(trial.country + " exact candidate of a missing one " + typed + " " + answer);
+      }
+    }
+    say(
+        "missing: "
+            + missing.size()
+            + ", exact "
+            + exact
+            + ", with an exact candidate "
+            + exactCandidate);
+  }
+
+  private static void leftOut(AddressTrial trial, List<String> failures) {
+    List<OwnAddresses.Own> houses = trial.betweenNeighbours(SAMPLE);
+    int near = 0;
+    int interpolated = 0;
+    int ambiguous = 0;
+    int withinEstimate = 0;
+    int exact = 0;
+    try (AddressIndex index = trial.without(houses, folder.resolve("without-" + trial.country))) {
+      for (OwnAddresses.Own asked : houses) {
+        LookUp answer = index.find(trial.country.plain(asked));
+        if (answer.outcome() == Outcome.AMBIGUOUS) {
+          boolean holds =
+              answer.matches().stream()
+                  .anyMatch(
+                      m -> m.grade() == Grade.INTERPOLATED && asked.metresTo(m.point()) <= 60);
+          ambiguous += holds ? 1 : 0;
+        }
+        boolean good = false;
+        if (answer.grade() == Grade.INTERPOLATED) {
+          interpolated++;
+          double metres = asked.metresTo(answer.matches().get(0).point());
+          good = metres <= 60;
+          withinEstimate += metres <= answer.matches().get(0).distanceEstimateMetres() ? 1 : 0;
+        } else if (answer.grade() == Grade.EXACT) {
+          exact++;
+        }
+        near += good ? 1 : 0;
+        if (!good) {
+          failures.add(trial.country + " left out " + asked + " -> " + answer);
+        }
+      }
+    }
+    say(
+        String.format(
+            Locale.ROOT,
+            "left out: %d, found interpolated %d, within 60 m %d (%.1f %%), said ambiguous with it %d, exact %d,"
+                + " within the estimate %.0f %%",
+            houses.size(),
+            interpolated,
+            near,
+            100.0 * near / houses.size(),
+            ambiguous,
+            exact,
+            100.0 * withinEstimate / Math.max(1, interpolated)));
+  }
+
+  private static void speed(AddressTrial trial, AddressIndex index) {
+    List<String> typed =
+        trial.own.sample(SAMPLE, AddressTrial.SEED).stream().map(trial.country::plain).toList();
+    long start = System.nanoTime();
+    int count = 0;
+    while (System.nanoTime() - start < 2_000_000_000L) {
+      index.find(typed.get(count++ % typed.size()));
+    }
+    double seconds = (System.nanoTime() - start) / 1e9;
+    say(String.format(Locale.ROOT, "warm: %.0f plain look-ups/s, one thread", count / seconds));
+  }
+
+  private static long bytes(Path folder) throws IOException {
+    try (Stream<Path> files = Files.walk(folder)) {
+      return files.filter(Files::isRegularFile).mapToLong(file -> file.toFile().length()).sum();
+    }
+  }
+
+  private static void say(String line) {
+    System.out.println(line);
+  }
+}
