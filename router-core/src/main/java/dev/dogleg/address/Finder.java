@@ -1,7 +1,6 @@
 package dev.dogleg.address;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -51,41 +50,51 @@ final class Finder {
       return List.of();
     }
     List<NumberSpan> numbers = NumberSpan.find(words, table);
-    List<Answer> exact = answerAll(query, words, numbers, asTyped(words));
-    List<Answer> weak = exact.stream().filter(this::isTownInstead).toList();
-    exact.removeAll(weak);
-    List<Answer> best = best(exact);
+    List<Answer> typed = answerAll(query, words, numbers, asTyped(words));
+    List<Answer> doubtful = new ArrayList<>();
+    for (Answer answer : typed) {
+      if (isDoubtful(words, answer)) {
+        doubtful.add(answer);
+      }
+    }
+    typed.removeAll(doubtful);
+    List<Answer> best = best(typed);
     if (!best.isEmpty() && !best.get(0).fitting().isEmpty()) {
       return best;
     }
     List<Answer> misspelt = answerAll(query, words, numbers, misspelt(words, numbers));
-    if (!best.isEmpty()) {
+    if (!best.isEmpty() && !best.get(0).rest().streetLonger()) {
       // The street exists as typed, elsewhere: another spelling must be confirmed by the town.
       misspelt.removeIf(
           answer -> answer.fitting().stream().noneMatch(c -> c.fit() == Locality.Fit.AGREES));
     }
     List<Answer> corrected = allBest(misspelt);
-    if (!corrected.isEmpty()) {
+    List<Answer> second = best(doubtful);
+    boolean explainsMore =
+        second.isEmpty()
+            || second.get(0).fitting().isEmpty()
+            || (!corrected.isEmpty()
+                && corrected.get(0).rest().unexplained() < second.get(0).rest().unexplained());
+    if (!corrected.isEmpty() && explainsMore) {
       return corrected;
+    }
+    if (!second.isEmpty() && !second.get(0).fitting().isEmpty()) {
+      return second;
     }
     if (best.isEmpty()) {
       best = allBest(answerAll(query, words, numbers, withoutType(words)));
     }
-    if (best.isEmpty()) {
-      best = best(weak);
-    }
-    return best.isEmpty() && !misspelt.isEmpty() ? misspelt : best;
+    return !best.isEmpty() ? best : !second.isEmpty() ? second : misspelt;
   }
 
-  /** A town read as a street, while words that mean nothing may be the street. */
-  private boolean isTownInstead(Answer answer) {
-    try {
-      return answer.rest().unexplained() > 0
-          && answer.street().errors() == 0
-          && index.has(Fields.AREA, answer.street().keys());
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+  /** Words that mean nothing stand beside the street, or the street is a town: look further. */
+  private boolean isDoubtful(List<Token> words, Answer answer) throws IOException {
+    if (answer.rest().unexplained() == 0) {
+      return false;
     }
+    StreetSpan street = answer.street();
+    String name = Token.glued(words, street.from(), street.to());
+    return answer.rest().besideStreet() || index.has(Fields.AREA, Set.of(name));
   }
 
   private List<Answer> answerAll(
@@ -305,9 +314,9 @@ final class Finder {
   private static final Comparator<Answer> ORDER =
       Comparator.comparing((Answer answer) -> !answer.adjacent())
           .thenComparing(answer -> answer.rest().streetLonger())
+          .thenComparing(answer -> answer.rest().unexplained())
           .thenComparing(Answer::grade)
           .thenComparing(Answer::fit)
-          .thenComparing(answer -> answer.rest().unexplained())
           .thenComparing(answer -> answer.street().errors())
           .thenComparing(answer -> answer.street().from() - answer.street().to())
           .thenComparing(answer -> answer.street().field().equals(Fields.LOOSE))

@@ -28,6 +28,7 @@ final class RestReader {
   private boolean streetLonger;
   private boolean beside;
   private boolean abroad;
+  private boolean besideStreet;
   private int unexplained;
 
   RestReader(
@@ -62,7 +63,7 @@ final class RestReader {
     List<String> towns = new ArrayList<>(knownTowns.isEmpty() ? otherTowns : knownTowns);
     Locality locality =
         new Locality(List.copyOf(postcodes), towns, !knownTowns.isEmpty(), postcodeKnown);
-    return new Rest(locality, streetLonger, beside, abroad, unexplained);
+    return new Rest(locality, streetLonger, beside, abroad, besideStreet, unexplained);
   }
 
   private void use(int from, int to) {
@@ -199,6 +200,7 @@ final class RestReader {
         continue;
       }
       unexplained++;
+      besideStreet |= inStreetChunk(i) && (i == streetTo || i < streetFrom);
       if (joinsStreet(i)) {
         streetLonger = true;
       } else if (i > streetFrom) {

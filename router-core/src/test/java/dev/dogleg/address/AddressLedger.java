@@ -117,7 +117,11 @@ class AddressLedger {
         }
         near += good ? 1 : 0;
         if (!good) {
-          failures.add(trial.country + " left out " + asked + " -> " + answer);
+          long off =
+              answer.matches().isEmpty()
+                  ? -1
+                  : Math.round(asked.metresTo(answer.matches().get(0).point()));
+          failures.add(trial.country + " left out, " + off + " m: " + asked + " -> " + answer);
         }
       }
     }
