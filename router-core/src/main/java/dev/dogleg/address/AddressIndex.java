@@ -5,6 +5,7 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -22,12 +23,13 @@ public final class AddressIndex implements Closeable {
   public static final String ATTRIBUTION = "© OpenStreetMap contributors, ODbL";
 
   private final DirectoryReader reader;
+  private final IndexView view;
   private final Finder finder;
   private final Set<String> countries;
   private final int houses;
 
   private AddressIndex(DirectoryReader reader) throws IOException {
-    IndexView view = new IndexView(reader);
+    this.view = new IndexView(reader);
     Map<String, String> facts = view.facts();
     this.reader = reader;
     this.countries = new TreeSet<>();
@@ -75,15 +77,24 @@ public final class AddressIndex implements Closeable {
    * @return found, ambiguous or none, never null
    */
   public LookUp find(AddressQuery query) {
+    return find(query, finder);
+  }
+
+  /** Looks up with another table of folding, as the test of the table's rows does. */
+  LookUp find(AddressQuery query, FoldingTable table) {
+    return find(query, new Finder(view, table, countries));
+  }
+
+  private LookUp find(AddressQuery query, Finder by) {
     if (query.text().isBlank() || query.text().length() > AddressQuery.LONGEST) {
       String reason =
           query.text().isBlank()
               ? "nothing was typed"
               : "more than " + AddressQuery.LONGEST + " characters are no address";
-      return new LookUp(query, Outcome.NONE, java.util.List.of(), reason);
+      return new LookUp(query, Outcome.NONE, List.of(), reason);
     }
     try {
-      return new Conclusion(query, countries).of(finder.find(query));
+      return new Conclusion(query, countries).of(by.find(query));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -16,6 +16,7 @@ final class AreaVotes {
   private static final int LEAST_SHARE_PERCENT = 10;
 
   private final Map<Long, Map<String, Integer>> cells = new HashMap<>();
+  private final Map<Long, List<String>> answers = new HashMap<>();
 
   void add(long packed, String value) {
     if (!value.isEmpty()) {
@@ -25,8 +26,15 @@ final class AreaVotes {
     }
   }
 
-  /** Values of the cell, most votes first; of the cells around it where it has none. */
+  /**
+   * Values of the cell, once all votes are in, most votes first; of the cells around it where it
+   * has none.
+   */
   List<String> at(long packed) {
+    return answers.computeIfAbsent(cell(packed, 0, 0), key -> count(packed));
+  }
+
+  private List<String> count(long packed) {
     List<String> own = ranked(cells.getOrDefault(cell(packed, 0, 0), Map.of()));
     if (!own.isEmpty()) {
       return own;

@@ -19,6 +19,8 @@ final class DocumentMaker {
   private final AreaVotes postcodes;
   private final AreaVotes towns;
   private final OtherNames otherNames;
+  private Set<String> lastNames = Set.of();
+  private NameKeys lastKeys;
 
   DocumentMaker(
       StreetKeys keys, Areas areas, AreaVotes postcodes, AreaVotes towns, OtherNames otherNames) {
@@ -106,23 +108,15 @@ final class DocumentMaker {
   }
 
   private void addNames(Document document, Set<String> names) {
-    Set<String> strict = new LinkedHashSet<>();
-    Set<String> loose = new LinkedHashSet<>();
-    Set<String> core = new LinkedHashSet<>();
-    Set<String> spelled = new LinkedHashSet<>();
-    for (String name : names) {
-      List<Token> words = Token.words(name);
-      strict.addAll(keys.strict(words));
-      loose.addAll(keys.loose(words));
-      core.addAll(keys.core(words));
-      spelled.add(Token.glued(words, 0, words.size()));
+    if (!names.equals(lastNames)) {
+      // Houses of one street mostly follow each other in the file.
+      lastNames = Set.copyOf(names);
+      lastKeys = new NameKeys(keys, names);
     }
-    addTerms(document, Fields.STRICT, strict);
-    addTerms(document, Fields.LOOSE, loose);
-    addTerms(document, Fields.CORE, core);
-    spelled.addAll(loose);
-    spelled.remove("");
-    addTerms(document, Fields.SPELLED, spelled);
+    addTerms(document, Fields.STRICT, lastKeys.strict());
+    addTerms(document, Fields.LOOSE, lastKeys.loose());
+    addTerms(document, Fields.CORE, lastKeys.core());
+    addTerms(document, Fields.SPELLED, lastKeys.spelled());
   }
 
   private static void addTerms(Document document, String field, Set<String> terms) {

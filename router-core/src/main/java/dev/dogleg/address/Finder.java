@@ -177,9 +177,7 @@ final class Finder {
   private boolean adjacent(List<Token> words, StreetSpan street, NumberSpan number) {
     int gap = gap(street, number);
     boolean prefix =
-        gap == 1
-            && number.from() > 0
-            && table.lists("number", words.get(number.from() - 1).plain());
+        gap == 1 && number.from() > 0 && RestReader.isNumberWord(table, words, number.from() - 1);
     return gap == 0 || prefix;
   }
 
@@ -252,15 +250,18 @@ final class Finder {
   private void addMisspelt(
       List<StreetSpan> found, Set<String> asked, List<Token> words, int from, int to)
       throws IOException {
-    Set<String> spellings = new LinkedHashSet<>(keys.loose(words.subList(from, to)));
-    spellings.add(Token.glued(words, from, to));
-    for (String key : spellings) {
+    if (index.has(Fields.AREA, Set.of(Token.glued(words, from, to)))) {
+      return;
+    }
+    List<Token> span = words.subList(from, to);
+    List<Set<String>> fixed = keys.fixedWords(span);
+    for (String key : keys.spelled(span)) {
       long letters = key.chars().filter(Character::isLetter).count();
       int most = letters >= LETTERS_FOR_TWO_ERRORS ? 2 : letters >= LETTERS_FOR_ONE_ERROR ? 1 : 0;
       if (!asked.add(from + " " + to + " " + key)) {
         continue;
       }
-      for (Map.Entry<String, Integer> alike : index.alike(key, most).entrySet()) {
+      for (Map.Entry<String, Integer> alike : index.alike(key, most, fixed).entrySet()) {
         found.add(
             new StreetSpan(from, to, Fields.SPELLED, Set.of(alike.getKey()), alike.getValue()));
       }

@@ -12,14 +12,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.Predicate;
 
 /** The rules of folding as a table, grouped; immutable after loading. */
 final class FoldingTable {
   private static final String RESOURCE = "folding.tsv";
   private static final int COLUMNS = 6;
 
-  private static final FoldingTable WHOLE = load(row -> true);
+  private static final FoldingTable WHOLE = new FoldingTable(load());
 
   private final List<Row> rows;
   private final Map<String, Map<String, List<String>>> groups = new HashMap<>();
@@ -59,8 +58,12 @@ final class FoldingTable {
     return WHOLE;
   }
 
-  /** The table with only the rows that a test keeps. */
-  static FoldingTable load(Predicate<Row> keep) {
+  /** This table less one row, for the test that each row is needed. */
+  FoldingTable without(Row row) {
+    return new FoldingTable(rows.stream().filter(other -> !other.equals(row)).toList());
+  }
+
+  private static List<Row> load() {
     List<Row> rows = new ArrayList<>();
     try (InputStream in = FoldingTable.class.getResourceAsStream(RESOURCE);
         BufferedReader reader =
@@ -75,7 +78,7 @@ final class FoldingTable {
           throw new IllegalStateException(RESOURCE + " has a row of " + cells.length + ": " + line);
         }
         Row row = new Row(cells[0], cells[1], cells[2], cells[3], cells[4], cells[5]);
-        if (headSeen && keep.test(row)) {
+        if (headSeen) {
           rows.add(row);
         }
         headSeen = true;
@@ -83,7 +86,7 @@ final class FoldingTable {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    return new FoldingTable(rows);
+    return rows;
   }
 
   List<Row> rows() {

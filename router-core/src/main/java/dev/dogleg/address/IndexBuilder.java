@@ -41,8 +41,6 @@ final class IndexBuilder {
         throw map.empty();
       }
       write(scan, folder, progress);
-    } finally {
-      delete(scratch);
     }
   }
 

@@ -86,8 +86,12 @@ final class IndexView {
     return hits(query.build());
   }
 
-  /** Street keys that differ from a key in at most so many letters and in no digit. */
-  Map<String, Integer> alike(String key, int mostErrors) throws IOException {
+  /**
+   * Street keys that differ from a key in at most so many letters, in no digit, and in none of the
+   * words that name another street where they change (road, row; east, west).
+   */
+  Map<String, Integer> alike(String key, int mostErrors, List<Set<String>> fixedWords)
+      throws IOException {
     Map<String, Integer> found = new TreeMap<>();
     Terms terms = MultiTerms.getTerms(reader, Fields.SPELLED);
     if (terms == null || mostErrors == 0) {
@@ -98,7 +102,9 @@ final class IndexView {
         new FuzzyTermsEnum(terms, new Term(Fields.SPELLED, key), mostErrors, 0, true);
     for (BytesRef term = alike.next(); term != null; term = alike.next()) {
       String candidate = term.utf8ToString();
-      if (Letters.digits(candidate).equals(digits)) {
+      boolean fixed =
+          fixedWords.stream().allMatch(forms -> forms.stream().anyMatch(candidate::contains));
+      if (fixed && Letters.digits(candidate).equals(digits)) {
         int errors = Letters.typingErrors(key, candidate, mostErrors);
         if (errors <= mostErrors) {
           found.put(candidate, errors);

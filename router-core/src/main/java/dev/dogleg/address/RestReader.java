@@ -105,9 +105,15 @@ final class RestReader {
       }
     }
     int before = numberFrom - 1;
-    if (free(before) && table.lists("number", words.get(before).plain())) {
+    if (free(before) && isNumberWord(table, words, before)) {
       used[before] = true;
     }
+  }
+
+  /** A word that only announces the number; a lone N does so with a sign after it (n° 12). */
+  static boolean isNumberWord(FoldingTable table, List<Token> words, int at) {
+    String plain = words.get(at).plain();
+    return table.lists("number", plain) && (plain.length() > 1 || words.get(at + 1).joint() == '.');
   }
 
   private void readPostcodes() throws IOException {

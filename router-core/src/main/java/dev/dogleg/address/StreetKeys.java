@@ -42,6 +42,50 @@ final class StreetKeys {
     return keys(words, true);
   }
 
+  /**
+   * Keys in which typing errors are sought: abbreviations in full, and the words as spelled, unless
+   * one of them is so short that an error in it would be another word (N, S).
+   */
+  Set<String> spelled(List<Token> words) {
+    Set<String> found = new LinkedHashSet<>();
+    boolean shortWord = false;
+    List<Token> full = new ArrayList<>();
+    for (Token word : words) {
+      boolean abbreviated = word.plain().length() < 3 && !meanings(word.plain()).isEmpty();
+      shortWord |= abbreviated;
+      String means = abbreviated ? meanings(word.plain()).iterator().next() : word.plain();
+      full.add(new Token(means, means, word.chunk(), word.joint()));
+    }
+    found.addAll(loose(shortWord ? full : words));
+    if (!shortWord) {
+      found.add(Token.glued(words, 0, words.size()));
+    }
+    return found;
+  }
+
+  /** For each word that is a known kind or direction of street, the forms a key may have it in. */
+  List<Set<String>> fixedWords(List<Token> words) {
+    List<Set<String>> fixed = new ArrayList<>();
+    for (Token word : words) {
+      if (isType(word) || isDirection(word)) {
+        Set<String> forms = new LinkedHashSet<>(meanings(word.plain()));
+        if (word.plain().length() > 2) {
+          forms.add(word.plain());
+        }
+        fixed.add(forms);
+      }
+    }
+    return fixed;
+  }
+
+  private Set<String> meanings(String plain) {
+    Set<String> found = new LinkedHashSet<>();
+    for (String group : List.of("type", "direction", "title", "ordinal")) {
+      found.addAll(table.meanings(group, plain));
+    }
+    return found;
+  }
+
   /** Keys without words for the kind of street; empty where nothing telling is left. */
   Set<String> core(List<Token> words) {
     List<Token> left = new ArrayList<>();
@@ -109,9 +153,7 @@ final class StreetKeys {
       readings.add(withoutEnding(plain));
       return readings;
     }
-    for (String group : List.of("type", "direction", "title", "ordinal")) {
-      readings.addAll(table.meanings(group, plain));
-    }
+    readings.addAll(meanings(plain));
     if (readings.isEmpty() || plain.length() < 3) {
       readings.add(plain);
     }

@@ -106,7 +106,7 @@ final class AddressTrial {
   }
 
   /** Houses between neighbours of their side, no two of them neighbours of each other. */
-  List<OwnAddresses.Own> betweenNeighbours(int count) {
+  List<OwnAddresses.Own> betweenNeighbours(int count, Set<String> doneBefore) {
     List<OwnAddresses.Own> chosen = new ArrayList<>();
     Set<String> kept = new HashSet<>();
     Set<String> leftOut = new HashSet<>();
@@ -116,7 +116,10 @@ final class AddressTrial {
       }
       String below = neighbour(own, -1);
       String above = neighbour(own, 1);
-      boolean free = !kept.contains(own.door()) && !leftOut.contains(own.door());
+      boolean free =
+          !kept.contains(own.door())
+              && !leftOut.contains(own.door())
+              && !doneBefore.contains(own.door());
       if (free
           && below != null
           && above != null
@@ -126,6 +129,7 @@ final class AddressTrial {
         kept.add(above);
         leftOut.add(own.door());
         chosen.add(own);
+        doneBefore.add(own.door());
       }
     }
     return chosen;
