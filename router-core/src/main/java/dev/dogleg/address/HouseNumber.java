@@ -31,13 +31,24 @@ record HouseNumber(String key, int block, int number, String letters) {
   /** Reads one canonical number. */
   static HouseNumber of(String key) {
     Matcher compound = COMPOUND.matcher(key);
-    if (compound.matches() && !isRange(compound.group(1), compound.group(2))) {
+    boolean range = compound.matches() && isRange(compound.group(1), compound.group(2));
+    return range ? plain(key) : ofCompound(key);
+  }
+
+  /** Reads one canonical number where a hyphen always parts block and number. */
+  static HouseNumber ofCompound(String key) {
+    Matcher compound = COMPOUND.matcher(key);
+    if (compound.matches()) {
       return new HouseNumber(
           key,
           Integer.parseInt(compound.group(1)),
           Integer.parseInt(compound.group(2)),
           letters(compound.group(3)));
     }
+    return plain(key);
+  }
+
+  private static HouseNumber plain(String key) {
     Matcher plain = PLAIN.matcher(key);
     if (plain.matches()) {
       return new HouseNumber(key, -1, Integer.parseInt(plain.group(1)), letters(plain.group(2)));

@@ -202,6 +202,9 @@ final class RestReader {
       }
       Token word = words.get(i);
       used[i] = true;
+      if (word.aside()) {
+        continue;
+      }
       if (table.lists("small", word.plain()) && !joinsStreet(i)) {
         continue;
       }

@@ -20,6 +20,7 @@ final class Sides {
 
   private final StreetPieces.Piece piece;
   private final HouseNumber wanted;
+  private final boolean compound;
 
   /**
    * A computed place.
@@ -27,16 +28,25 @@ final class Sides {
    * @param at packed place
    * @param grade interpolated or street
    * @param estimateMetres how far the door may be from it
+   * @param likely whether neighbours of its own side, or a way of numbers, vouch for it
    * @param reason in words
    */
-  record Placed(long at, Grade grade, int estimateMetres, String reason) {}
+  record Placed(long at, Grade grade, int estimateMetres, boolean likely, String reason) {}
 
   /** A neighbour with its parsed number. */
   private record Known(HouseNumber number, Hit hit) {}
 
   Sides(StreetPieces.Piece piece, HouseNumber wanted) {
     this.piece = piece;
-    this.wanted = wanted;
+    this.compound =
+        piece.houses().stream()
+            .anyMatch(house -> HouseNumber.of(HouseNumber.canonical(house.number())).block() >= 0);
+    this.wanted = parse(wanted.key());
+  }
+
+  /** Where houses bear block and number, 12-14 is one house on the block 12, not a range. */
+  private HouseNumber parse(String key) {
+    return compound ? HouseNumber.ofCompound(key) : HouseNumber.of(key);
   }
 
   Placed place() {
@@ -46,7 +56,7 @@ final class Sides {
     List<Known> known = new ArrayList<>();
     for (Hit house : piece.houses()) {
       for (String key : HouseNumber.keysOf(house.number())) {
-        HouseNumber number = HouseNumber.of(key);
+        HouseNumber number = parse(key);
         if (number.counts()) {
           known.add(new Known(number, house));
         }
@@ -71,7 +81,7 @@ final class Sides {
     int low = Integer.MAX_VALUE;
     int high = Integer.MIN_VALUE;
     for (Hit house : piece.houses()) {
-      HouseNumber number = HouseNumber.of(HouseNumber.canonical(house.number()));
+      HouseNumber number = parse(HouseNumber.canonical(house.number()));
       if (number.counts()) {
         count++;
         int rank = Math.max(0, number.block()) * 1000 + number.number();
@@ -104,6 +114,7 @@ final class Sides {
                   at,
                   Grade.INTERPOLATED,
                   estimate(length),
+                  true,
                   "on the interpolation way from " + from.number() + " to " + to.number()));
         }
       }
@@ -132,6 +143,7 @@ final class Sides {
             middle.hit.at(),
             Grade.INTERPOLATED,
             LETTER_METRES + (int) Math.round(spread),
+            true,
             "the map bears " + middle.hit.number() + ", not " + wanted.key()));
   }
 
@@ -183,6 +195,7 @@ final class Sides {
             at,
             Grade.INTERPOLATED,
             estimate(gap) + (sameSide ? 0 : ACROSS_METRES),
+            sameSide,
             sameSide
                 ? where + " on the same side of the street"
                 : where + ", which stand on the other side of the street"));
@@ -206,6 +219,7 @@ final class Sides {
             best.hit.at(),
             Grade.STREET,
             LETTER_METRES + METRES_PER_NUMBER * bestDistance,
+            false,
             "beyond the numbers the map knows; the nearest is " + best.hit.number()));
   }
 
@@ -232,7 +246,7 @@ final class Sides {
         reach = Math.max(reach, Hit.metresBetween(place, nearest));
       }
     }
-    return new Placed(nearest, Grade.STREET, LEAST_METRES + (int) Math.round(reach), reason);
+    return new Placed(nearest, Grade.STREET, LEAST_METRES + (int) Math.round(reach), false, reason);
   }
 
   private static int estimate(double gapMetres) {

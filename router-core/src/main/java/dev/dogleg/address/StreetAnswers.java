@@ -166,7 +166,7 @@ final class StreetAnswers {
       boolean own = piece.houses().stream().anyMatch(house -> taken.contains(house.source()));
       if (!own && wanted.counts()) {
         Sides.Placed placed = new Sides(piece, wanted).place();
-        if (placed.grade() == Grade.INTERPOLATED) {
+        if (placed.likely()) {
           rivals.add(computed(piece, wanted, placed, rest, street));
         }
       }

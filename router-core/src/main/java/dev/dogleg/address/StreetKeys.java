@@ -54,7 +54,7 @@ final class StreetKeys {
       boolean abbreviated = word.plain().length() < 3 && !meanings(word.plain()).isEmpty();
       shortWord |= abbreviated;
       String means = abbreviated ? meanings(word.plain()).iterator().next() : word.plain();
-      full.add(new Token(means, means, word.chunk(), word.joint()));
+      full.add(new Token(means, means, word.chunk(), word.joint(), word.aside()));
     }
     found.addAll(loose(shortWord ? full : words));
     if (!shortWord) {

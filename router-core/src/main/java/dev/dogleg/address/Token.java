@@ -11,7 +11,7 @@ import java.util.List;
  * @param chunk which part between commas it stands in, from 0
  * @param joint what stands between it and the word before: a space, or one of {@code - / ; , . # '}
  */
-record Token(String raw, String plain, int chunk, char joint) {
+record Token(String raw, String plain, int chunk, char joint, boolean aside) {
 
   boolean startsWithDigit() {
     return plain.charAt(0) >= '0' && plain.charAt(0) <= '9';
@@ -29,6 +29,7 @@ record Token(String raw, String plain, int chunk, char joint) {
     StringBuilder word = new StringBuilder();
     int chunk = 0;
     char joint = ' ';
+    int depth = 0;
     for (int i = 0; i <= lower.length(); i++) {
       char c = i < lower.length() ? lower.charAt(i) : '\n';
       boolean mark = Character.getType(c) == Character.NON_SPACING_MARK;
@@ -41,7 +42,7 @@ record Token(String raw, String plain, int chunk, char joint) {
         String raw = word.toString();
         String plain = Letters.plain(raw);
         if (!plain.isEmpty()) {
-          words.add(new Token(raw, plain, chunk, joint));
+          words.add(new Token(raw, plain, chunk, joint, depth > 0));
           joint = 0;
         }
         word.setLength(0);
@@ -51,6 +52,7 @@ record Token(String raw, String plain, int chunk, char joint) {
           chunk++;
         }
         joint = c == ';' ? ';' : ',';
+        depth = c == '(' ? depth + 1 : c == ')' ? Math.max(0, depth - 1) : depth;
       } else if (joint != ',' && joint != ';') {
         joint = stronger(joint, c);
       }
