@@ -29,6 +29,7 @@ final class DocumentMaker {
     this.postcodes = postcodes;
     this.towns = towns;
     this.otherNames = otherNames;
+    this.lastKeys = new NameKeys(keys, lastNames);
   }
 
   /** Streets (or places in their stead) that a house names; empty where none. */

@@ -5,11 +5,9 @@ import dev.dogleg.fault.FaultException;
 import dev.dogleg.fault.Severity;
 import dev.dogleg.fault.Where;
 import java.io.BufferedInputStream;
-import java.io.EOFException;
 import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.PushbackInputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
@@ -19,7 +17,6 @@ import java.util.Locale;
 import java.util.zip.GZIPInputStream;
 import javax.xml.stream.XMLStreamException;
 import org.apache.commons.compress.compressors.bzip2.BZip2CompressorInputStream;
-import org.openstreetmap.osmosis.osmbinary.file.FileBlock;
 
 /** A map file that can be read several times, one pass a sink, whatever its packing. */
 final class MapFile {
@@ -69,7 +66,7 @@ final class MapFile {
         new BufferedInputStream(
             new Counting(Files.newInputStream(path), phase, progress), 1 << 16)) {
       if (name.endsWith(".pbf")) {
-        readBlocks(new PushbackInputStream(raw), new PbfBlocks(sink));
+        PbfFrames.read(raw, new PbfBlocks(sink));
       } else if (name.endsWith(".osm")) {
         new XmlElements(sink).read(raw);
       } else if (name.endsWith(".osm.gz")) {
@@ -92,19 +89,6 @@ final class MapFile {
       throw unreadable(e);
     }
     progress.at(phase, 1000);
-  }
-
-  /** Block by block, so that a file cut within a block is told from one that ends. */
-  private static void readBlocks(PushbackInputStream in, PbfBlocks blocks) throws IOException {
-    int first = in.read();
-    if (first < 0) {
-      throw new EOFException("the file is empty");
-    }
-    while (first >= 0) {
-      in.unread(first);
-      FileBlock.process(in, blocks);
-      first = in.read();
-    }
   }
 
   private InputStream limited(InputStream in) {

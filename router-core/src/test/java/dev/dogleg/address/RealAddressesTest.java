@@ -29,8 +29,7 @@ class RealAddressesTest {
   @BeforeAll
   static void needsExtracts() {
     maps = Path.of(System.getProperty("dogleg.shared", "")).resolve("maps");
-    assumeTrue(
-        Files.isDirectory(maps), "skipped: real map extracts are not here (" + maps + ")");
+    assumeTrue(Files.isDirectory(maps), "skipped: real map extracts are not here (" + maps + ")");
   }
 
   @Test
