@@ -239,12 +239,18 @@ final class Finder {
         if (words.get(to - 1).chunk() != words.get(from).chunk()) {
           break;
         }
-        if (starts.contains(from) || ends.contains(to)) {
+        if ((starts.contains(from) || ends.contains(to)) && leavesANumber(numbers, from, to)) {
           addMisspelt(found, asked, words, from, to);
         }
       }
     }
     return longest(words, found);
+  }
+
+  /** Words that swallow every number are no street: the house number is among them. */
+  private static boolean leavesANumber(List<NumberSpan> numbers, int from, int to) {
+    return numbers.isEmpty()
+        || numbers.stream().anyMatch(number -> number.to() <= from || number.from() >= to);
   }
 
   private void addMisspelt(

@@ -20,10 +20,10 @@ import org.apache.lucene.index.SortedDocValues;
 import org.apache.lucene.index.SortedSetDocValues;
 import org.apache.lucene.index.Term;
 import org.apache.lucene.index.Terms;
+import org.apache.lucene.index.TermsEnum;
 import org.apache.lucene.search.BooleanClause.Occur;
 import org.apache.lucene.search.BooleanQuery;
 import org.apache.lucene.search.DocIdSetIterator;
-import org.apache.lucene.search.FuzzyTermsEnum;
 import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.search.Query;
 import org.apache.lucene.search.ScoreMode;
@@ -32,6 +32,9 @@ import org.apache.lucene.search.TermInSetQuery;
 import org.apache.lucene.search.TermQuery;
 import org.apache.lucene.search.Weight;
 import org.apache.lucene.util.BytesRef;
+import org.apache.lucene.util.automaton.Automaton;
+import org.apache.lucene.util.automaton.CompiledAutomaton;
+import org.apache.lucene.util.automaton.LevenshteinAutomata;
 
 /** Reads the search index; safe for several threads, because nothing is kept between calls. */
 final class IndexView {
@@ -98,8 +101,8 @@ final class IndexView {
       return found;
     }
     String digits = Letters.digits(key);
-    FuzzyTermsEnum alike =
-        new FuzzyTermsEnum(terms, new Term(Fields.SPELLED, key), mostErrors, 0, true);
+    Automaton near = new LevenshteinAutomata(key, true).toAutomaton(mostErrors);
+    TermsEnum alike = terms.intersect(new CompiledAutomaton(near, false, true), null);
     for (BytesRef term = alike.next(); term != null; term = alike.next()) {
       String candidate = term.utf8ToString();
       boolean fixed =
