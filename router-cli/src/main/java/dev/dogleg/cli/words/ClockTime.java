@@ -11,8 +11,9 @@ import java.util.regex.Pattern;
  *
  * @param seconds wall-clock seconds as read before noon
  * @param open whether it could be twelve hours later too
+ * @param fullDay whether only the 24-hour clock writes it so: {@code 13} to {@code 24} without pm
  */
-record ClockTime(int seconds, boolean open) {
+record ClockTime(int seconds, boolean open, boolean fullDay) {
   private static final Pattern TIME =
       Pattern.compile("(\\d{1,2})(?:[:.h](\\d{2})(?::(\\d{2}))?|h)?(am|pm)?");
   private static final Pattern FOUR = Pattern.compile("(\\d{2})(\\d{2})(am|pm)?");
@@ -21,7 +22,7 @@ record ClockTime(int seconds, boolean open) {
   /** Reads a token in lower case, or gives nothing where it is no time. */
   static Optional<ClockTime> of(String token) {
     if (token.equals("noon") || token.equals("midday")) {
-      return Optional.of(new ClockTime(HALF_DAY, false));
+      return Optional.of(new ClockTime(HALF_DAY, false, false));
     }
     Matcher time = TIME.matcher(token);
     if (time.matches()) {
@@ -45,14 +46,14 @@ record ClockTime(int seconds, boolean open) {
         return Optional.empty();
       }
       hour = hour % 12 + (half.equals("pm") ? 12 : 0);
-      return Optional.of(new ClockTime(hour * 3600 + minute * 60 + second, false));
+      return Optional.of(new ClockTime(hour * 3600 + minute * 60 + second, false, false));
     }
     int seconds = hour * 3600 + minute * 60 + second;
     if (seconds > WallSpan.MIDNIGHT) {
       return Optional.empty();
     }
     boolean zero = hours.length() == 2 && hours.charAt(0) == '0';
-    return Optional.of(new ClockTime(seconds, hour >= 1 && hour <= 11 && !zero));
+    return Optional.of(new ClockTime(seconds, hour >= 1 && hour <= 11 && !zero, hour >= 13));
   }
 
   /** {@return every wall-clock second it could mean, earliest first} */

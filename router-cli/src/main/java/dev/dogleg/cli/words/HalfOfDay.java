@@ -7,9 +7,11 @@ import java.util.Optional;
  * Decides which half of the day a time without am and pm means, by the hours usually worked.
  *
  * <p>Of a span's readings that do not run backwards the one that lies wholly in those hours is
- * taken, then one that touches them, then any; among equals the shortest, then the earliest. Of a
- * single time the earliest that lies in those hours, else the earliest. It is a guess where a
- * reading not taken was as good, or where the plain reading was passed over.
+ * taken, then one that touches them, then any; among equals the shortest, then the earliest. Where
+ * one end is written as only the 24-hour clock does ({@code 7:00-20:00}), the other is read so too,
+ * if that lies in those hours. Of a single time the earliest that lies in those hours, else the
+ * earliest. It is a guess where a reading not taken was as good, or where the plain reading was
+ * passed over.
  *
  * @param <T> what was decided
  * @param value the decision
@@ -18,6 +20,12 @@ import java.util.Optional;
 record HalfOfDay<T>(T value, boolean guess) {
 
   static Optional<HalfOfDay<WallSpan>> span(ClockTime from, ClockTime to, WallSpan usual) {
+    if ((from.fullDay() || to.fullDay()) && from.seconds() < to.seconds()) {
+      WallSpan written = new WallSpan(from.seconds(), to.seconds());
+      if (rank(written, usual) == 0) {
+        return Optional.of(new HalfOfDay<>(written, false));
+      }
+    }
     WallSpan best = null;
     int bestRank = 0;
     boolean rival = false;

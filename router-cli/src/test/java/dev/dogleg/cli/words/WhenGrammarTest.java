@@ -83,6 +83,8 @@ class WhenGrammarTest {
         "arrive within 9-12 | 09:00-12:00",
         "9-10; 14-15 | 09:00-10:00; 14:00-15:00",
         "; | any time",
+        "8:30-17:00 | 08:30-17:00",
+        "9-13 | 09:00-13:00",
       })
   void reads(String cell, String expected) {
     Reading<When> read = WhenGrammar.read(cell, SHIFT);
