@@ -11,8 +11,7 @@ import java.util.function.Consumer;
  */
 final class DayEngine {
   private static final int BEAM = 100;
-  private static final long BEAM_STEPS = 2_000_000;
-  private static final long FIRST_STEPS = 2_000_000;
+  private static final int SHARE = 50;
   private static final long TABLE_STEPS = 6_000_000;
 
   private final DayModel day;
@@ -50,12 +49,16 @@ final class DayEngine {
   private DayAnswer many(DayValue value, FirstPlan first, LeastLegs legs, WorkMeter meter) {
     first.improve();
     NgBound bound = new NgBound(day, legs, value, first.value(), meter, TABLE_STEPS);
-    part(meter, BEAM_STEPS, part -> beam(bound, value, first, part));
+    part(meter, part -> beam(bound, value, first, part));
+    if (EarliestEnd.fits(day) && first.value() < DayValue.BOOKED) {
+      return new EarliestEnd(day, value, meter)
+          .improve(first.order(), first.value(), TABLE_STEPS, BEAM);
+    }
     DayAnswer[] all = new DayAnswer[1];
-    part(meter, FIRST_STEPS, part -> all[0] = search(bound, value, first, part));
+    part(meter, part -> all[0] = search(bound, value, first, part));
     if (all[0].lowerBound() < all[0].value() && all[0].lowerBound() < DayValue.BOOKED) {
       bound.sharpen(first.value());
-      part(meter, BEAM_STEPS, part -> beam(bound, value, first, part));
+      part(meter, part -> beam(bound, value, first, part));
       all[0] = search(bound, value, first, meter);
     }
     boolean someoneLeftOut = all[0].value() >= DayValue.BOOKED;
@@ -65,8 +68,8 @@ final class DayEngine {
         : all[0];
   }
 
-  private static void part(WorkMeter meter, long most, Consumer<WorkMeter> work) {
-    WorkMeter part = meter.part(most);
+  private static void part(WorkMeter meter, Consumer<WorkMeter> work) {
+    WorkMeter part = meter.share(SHARE);
     work.accept(part);
     meter.count(part.steps());
   }

@@ -70,6 +70,9 @@ final class NgBound implements CompletionBound {
       home = Math.min(home, legs.seconds(j, day.end()));
     }
     leastHome = home;
+    for (int j = 0; j < n; j++) {
+      reward[j] = firstReward(j);
+    }
     table = build(near, reward, Long.MAX_VALUE);
     bound = total(table, reward);
     tune(upper, FIRST_TUNINGS);
@@ -116,7 +119,8 @@ final class NgBound implements CompletionBound {
         return;
       }
       long now = total(here, at);
-      long aim = Math.max(Math.min(upper, bound + bound / 20), bound + bound / 500 + 1);
+      long known = upper < DayValue.BOOKED ? upper : bound + bound / 5;
+      long aim = Math.max(known, bound + bound / 500 + 1);
       double step = scale * (aim - now) / norm;
       for (int i = 0; i < n; i++) {
         at[i] += Math.round(step * (1 - seen[i]));
@@ -165,6 +169,24 @@ final class NgBound implements CompletionBound {
     table = made;
     bound = Math.max(bound, total(made, reward));
     return true;
+  }
+
+  /** Mean of the two cheapest legs to a door and the two cheapest from it. */
+  private long firstReward(int j) {
+    long[] least = {DayValue.NONE, DayValue.NONE, DayValue.NONE, DayValue.NONE};
+    for (int i = 0; i < n; i++) {
+      long in = Math.min(DayValue.NONE, legs.price(i, j));
+      long out = Math.min(DayValue.NONE, legs.price(j, i));
+      least[1] = Math.min(least[1], Math.max(least[0], in));
+      least[0] = Math.min(least[0], in);
+      least[3] = Math.min(least[3], Math.max(least[2], out));
+      least[2] = Math.min(least[2], out);
+    }
+    long sum = 0;
+    for (long each : least) {
+      sum += Math.min(each, DayValue.BOOKED / 1024) / 4;
+    }
+    return day.visit(j).booked() ? sum : Math.min(sum, value.leftOut(j));
   }
 
   private long nearest(int i, int count) {

@@ -42,8 +42,8 @@ final class WorkMeter {
     return steps;
   }
 
-  /** {@return a meter for a part of the work that is left; add its steps when done} */
-  WorkMeter part(long most) {
-    return new WorkMeter(Math.max(1, Math.min(most, limit - steps)), signal);
+  /** {@return a meter for a share of the whole limit, of what is left; add its steps when done} */
+  WorkMeter share(int parts) {
+    return new WorkMeter(Math.max(1, Math.min(limit / parts, limit - steps)), signal);
   }
 }

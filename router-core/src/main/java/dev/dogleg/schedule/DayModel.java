@@ -161,7 +161,7 @@ public final class DayModel {
   }
 
   /** The same day with other prices: every price times {@code scale}, and one more per second. */
-  private DayModel(DayModel day, long scale, long perSecond) {
+  private DayModel(DayModel day, long scale, long perSecond, int latestEnd) {
     visits = day.visits;
     travel = day.travel;
     place = day.place;
@@ -174,7 +174,7 @@ public final class DayModel {
     first = day.first;
     from = day.from;
     to = day.to;
-    latestEnd = day.latestEnd;
+    this.latestEnd = latestEnd;
     breakLength = day.breakLength;
     breakFrom = day.breakFrom;
     breakTo = day.breakTo;
@@ -210,12 +210,32 @@ public final class DayModel {
    * @return the day; {@link #tieScale()} is its scale
    */
   DayModel withTies() {
-    return new DayModel(this, tieScale(), 1);
+    return new DayModel(this, tieScale(), 1, latestEnd);
   }
 
   /** {@return the same day with nothing priced: only what is possible matters} */
   public DayModel free() {
-    return new DayModel(this, 0, 0);
+    return new DayModel(this, 0, 0, latestEnd);
+  }
+
+  /**
+   * The same day with one price only.
+   *
+   * @param perSecond price of a driven and of a waited second
+   * @return the day
+   */
+  public DayModel drivingAt(int perSecond) {
+    return new DayModel(this, 0, perSecond, latestEnd);
+  }
+
+  /**
+   * The same day with an earlier latest end.
+   *
+   * @param latest last second at which the end place may be reached, not after the day's own
+   * @return the day
+   */
+  public DayModel endingBy(int latest) {
+    return new DayModel(this, 1, 0, latest);
   }
 
   /** {@return more than the driven and waited seconds of any day} */
@@ -283,27 +303,12 @@ public final class DayModel {
     return breakFrom;
   }
 
-  /** {@return latest start of the break} */
-  public int breakTo() {
-    return breakTo;
-  }
-
-  /**
-   * Length of a visit's service.
-   *
-   * @param visit 0..n-1
-   * @return seconds
-   */
+  /** {@return seconds of the service of visit 0..n-1} */
   public int service(int visit) {
     return service[visit];
   }
 
-  /**
-   * Whether a visit must be the first of the day.
-   *
-   * @param visit 0..n-1
-   * @return true where it must
-   */
+  /** {@return whether visit 0..n-1 must be the first of the day} */
   public boolean first(int visit) {
     return first[visit];
   }
