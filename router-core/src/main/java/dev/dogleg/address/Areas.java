@@ -38,6 +38,8 @@ final class Areas {
           "quarter", 1500.0,
           "neighbourhood", 1500.0);
 
+  private static final Set<String> DISTRICTS = Set.of("suburb", "quarter", "neighbourhood");
+
   private final List<Area> all = new ArrayList<>();
   private final Map<Long, List<Town>> towns = new HashMap<>();
   private final Set<String> wideNames = new TreeSet<>();
@@ -146,30 +148,38 @@ final class Areas {
         townLevel = area.level;
       }
     }
-    String near = addTownsNear(lat, lon, names);
+    // Without the limits of a municipality people name districts from farther away.
+    String near = addTownsNear(lat, lon, names, townLevel == 0 ? 2 : 1);
     return new Around(names, postcode, town.isEmpty() ? near : town);
   }
 
-  private String addTownsNear(double lat, double lon, Set<String> names) {
-    String nearest = "";
-    double nearestShare = 1;
+  /** Adds the names of places within reach; the nearest settlement, else the nearest district. */
+  private String addTownsNear(double lat, double lon, Set<String> names, double reach) {
+    String settlement = "";
+    String district = "";
+    double settlementShare = 1;
+    double districtShare = 1;
     for (int dy = -1; dy <= 1; dy++) {
       for (int dx = -1; dx <= 1; dx++) {
         for (Town town : towns.getOrDefault(cell(lat, lon, dy, dx), List.of())) {
           double share = metres(lat, lon, town.lat, town.lon) / REACH_METRES.get(town.place);
-          if (share > 1) {
+          if (share > reach) {
             continue;
           }
           names.addAll(town.names);
-          boolean settlement = !town.place.equals("suburb") && !town.place.equals("quarter");
-          if (settlement && share < nearestShare && !town.place.equals("neighbourhood")) {
-            nearestShare = share;
-            nearest = town.names.get(0);
+          if (DISTRICTS.contains(town.place)) {
+            if (share < districtShare) {
+              districtShare = share;
+              district = town.names.get(0);
+            }
+          } else if (share < settlementShare) {
+            settlementShare = share;
+            settlement = town.names.get(0);
           }
         }
       }
     }
-    return nearest;
+    return settlement.isEmpty() ? district : settlement;
   }
 
   private static long cell(double lat, double lon, int dy, int dx) {

@@ -3,7 +3,7 @@ package dev.dogleg.address;
 /** Names of the fields of the search index; a change of meaning needs a new {@link #FORMAT}. */
 final class Fields {
   /** Version of the layout; part of the name of an index folder. */
-  static final int FORMAT = 1;
+  static final int FORMAT = 2;
 
   /** {@code h} house, {@code s} street, {@code l} interpolation way, {@code a} area cut off. */
   static final String KIND = "kind";

@@ -137,7 +137,10 @@ final class Finder {
       if (!number.overlaps(street.from(), street.to()) && !inside) {
         free.add(number);
         String glued = Token.glued(words, number.from(), number.to());
-        if (glued.length() >= SHORTEST_POSTCODE && index.has(Fields.POSTCODE, Set.of(glued))) {
+        boolean oneWord = number.to() - number.from() == 1;
+        if (oneWord
+            && glued.length() >= SHORTEST_POSTCODE
+            && index.has(Fields.POSTCODE, Set.of(glued))) {
           postcodes.add(number.key());
         }
       }

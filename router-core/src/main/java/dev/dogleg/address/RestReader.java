@@ -57,6 +57,7 @@ final class RestReader {
     use(numberFrom, numberTo);
     readNotes();
     readPostcodes();
+    readTownsWithNumbers();
     readUnits();
     readNames();
     addHints(query);
@@ -151,6 +152,22 @@ final class RestReader {
     }
     if (free(to) && words.get(to).joint() == '-' && words.get(to).plain().matches("\\d{4}")) {
       used[to] = true;
+    }
+  }
+
+  /** Towns whose name holds a number, before what looks like a flat is set aside. */
+  private void readTownsWithNumbers() throws IOException {
+    for (int i = 0; i < words.size(); i++) {
+      for (int length = 2; length <= LONGEST_NAME && free(i); length++) {
+        int last = i + length - 1;
+        boolean whole = free(last) && sameChunk(i, last);
+        String name = whole ? Token.glued(words, i, i + length) : "";
+        boolean mixed = name.matches(".*\\d.*") && !name.matches("\\d+");
+        if (mixed && index.has(Fields.AREA, Set.of(name))) {
+          knownTowns.add(name);
+          use(i, i + length);
+        }
+      }
     }
   }
 

@@ -158,7 +158,7 @@ final class StreetKeys {
       readings.add(plain);
     }
     for (String suffix : suffixes) {
-      if (plain.endsWith(suffix) && plain.length() >= suffix.length() + 3) {
+      if (plain.endsWith(suffix) && plain.length() >= suffix.length() + 2) {
         String stem = plain.substring(0, plain.length() - suffix.length());
         table.meanings("suffix", suffix).forEach(means -> readings.add(stem + means));
       }

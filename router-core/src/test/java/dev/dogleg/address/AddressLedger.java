@@ -1,6 +1,8 @@
 package dev.dogleg.address;
 
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -45,15 +47,26 @@ class AddressLedger {
 
   private static void measure(AddressTrial trial, List<AddressTrial> trials, List<String> failures)
       throws IOException {
+    long before = bytes(folder.resolve("cache"));
     long start = System.nanoTime();
+    long startCpu = cpuNanos();
     try (AddressIndex index = trial.open()) {
-      double buildSeconds = (System.nanoTime() - start) / 1e9;
+      double clock = (System.nanoTime() - start) / 1e9;
+      double cpu = (cpuNanos() - startCpu) / 1e9;
+      long bytes = bytes(folder.resolve("cache")) - before;
+      double share = 100_000.0 / index.houseCount();
       say("== " + trial.country.extract + ", " + index.houseCount() + " houses");
-      long bytes = bytes(folder.resolve("cache"));
-      say(String.format(Locale.ROOT, "index %.1f s, %d bytes (all so far)", buildSeconds, bytes));
-      start = System.nanoTime();
-      index.find(trial.country.plain(trial.own.all.get(0)));
-      say(String.format(Locale.ROOT, "first look-up %.0f ms", (System.nanoTime() - start) / 1e6));
+      say(
+          String.format(
+              Locale.ROOT,
+              "index: %.1f s on the clock, %.1f s of processor, %,d bytes; per 100,000 houses"
+                  + " %.0f s of processor, %.1f MB",
+              clock,
+              cpu,
+              bytes,
+              cpu * share,
+              bytes * share / 1e6));
+      say("first look-up of a new process: " + firstLookUp(trial));
       Score plain = trial.plain(index, SAMPLE);
       say("plain: " + plain);
       plain.failures.forEach(line -> failures.add(trial.country + " plain " + line));
@@ -115,15 +128,44 @@ class AddressLedger {
     List<String> typed =
         trial.own.sample(SAMPLE, AddressTrial.SEED).stream().map(trial.country::plain).toList();
     long start = System.nanoTime();
+    long startCpu = cpuNanos();
     int count = 0;
     while (System.nanoTime() - start < 2_000_000_000L) {
       index.find(typed.get(count++ % typed.size()));
     }
     double seconds = (System.nanoTime() - start) / 1e9;
-    say(String.format(Locale.ROOT, "warm: %.0f plain look-ups/s, one thread", count / seconds));
+    double cpu = (cpuNanos() - startCpu) / 1e9;
+    say(
+        String.format(
+            Locale.ROOT,
+            "warm: %.0f plain look-ups a second on the clock, %.0f a second of processor, one thread",
+            count / seconds,
+            count / cpu));
+  }
+
+  private static String firstLookUp(AddressTrial trial) throws IOException {
+    Process process =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-cp",
+                System.getProperty("java.class.path"),
+                OpensOnce.class.getName(),
+                trial.map.toString(),
+                folder.resolve("cache").toString(),
+                trial.country.plain(trial.own.all.get(0)))
+            .redirectErrorStream(true)
+            .start();
+    return new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8).strip();
+  }
+
+  private static long cpuNanos() {
+    return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
   }
 
   private static long bytes(Path folder) throws IOException {
+    if (!Files.exists(folder)) {
+      return 0;
+    }
     try (Stream<Path> files = Files.walk(folder)) {
       return files.filter(Files::isRegularFile).mapToLong(file -> file.toFile().length()).sum();
     }

@@ -29,7 +29,7 @@ final class AddressTrial {
 
   final Country country;
   final OwnAddresses own;
-  private final Path map;
+  final Path map;
   private final Path cache;
 
   AddressTrial(Country country, Path maps, Path cache) {

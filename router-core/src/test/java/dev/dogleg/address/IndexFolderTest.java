@@ -123,7 +123,8 @@ class IndexFolderTest {
                   System.getProperty("java.class.path"),
                   OpensOnce.class.getName(),
                   file.toString(),
-                  folder.resolve("cache").toString())
+                  folder.resolve("cache").toString(),
+                  "12 Mill Lane")
               .redirectErrorStream(true)
               .start());
     }

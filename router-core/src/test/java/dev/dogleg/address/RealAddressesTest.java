@@ -21,7 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
  * whole run: {@link AddressLedger}.
  */
 class RealAddressesTest {
-  private static final int SAMPLE = 120;
+  private static final int SAMPLE = 80;
 
   @TempDir static Path folder;
   private static Path maps;
