@@ -7,6 +7,7 @@ import dev.dogleg.schedule.StopStep;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * Whether one day can serve a set of visits, all of them: exact, cost no matter.
@@ -33,12 +34,17 @@ final class FitsTogether {
       members[k + 1] = others.get(k);
     }
     StopStep step = new StopStep(day.free());
-    step.limit(day.latestEnd(), Long.MAX_VALUE);
+    int[] need = needs(day, members);
+    int all = IntStream.of(need).sum();
+    if (day.from() + all > day.latestEnd()) {
+      return false;
+    }
     VisitSets sets = new VisitSets(members.length);
     Map<Integer, RunEnvelope[]> level = new LinkedHashMap<>();
     RunEnvelope start = new RunEnvelope(0);
     start.add(day.from(), day.latestEnd(), day.latestEnd(), 0, -1);
     for (int j = 0; j < members.length; j++) {
+      step.limit(latestReady(day, sets, sets.with(0, j), need), Long.MAX_VALUE);
       carry(step, members, start, day.start(), j, BreakAt.NOWHERE, sets.with(0, j), false, level);
     }
     for (int count = 1; count < members.length; count++) {
@@ -54,6 +60,7 @@ final class FitsTogether {
               continue;
             }
             int with = sets.with(entry.getKey(), j);
+            step.limit(latestReady(day, sets, with, need), Long.MAX_VALUE);
             RunEnvelope open = entry.getValue()[2 * i];
             RunEnvelope taken = entry.getValue()[2 * i + 1];
             if (open != null) {
@@ -72,6 +79,35 @@ final class FitsTogether {
       level = next;
     }
     return ends(step, day, members, level);
+  }
+
+  /** Service and shortest leg in of each member; the shortest leg home with the last entry. */
+  private static int[] needs(DayModel day, int[] members) {
+    int[] need = new int[members.length + 1];
+    need[members.length] = Integer.MAX_VALUE / 4;
+    for (int k = 0; k < members.length; k++) {
+      int j = members[k];
+      int shortest = day.reaches(day.start(), j) ? day.leastDrive(day.start(), j) : day.latestEnd();
+      for (int i : members) {
+        if (i != j && day.reaches(i, j)) {
+          shortest = Math.min(shortest, day.leastDrive(i, j));
+        }
+      }
+      need[k] = day.service(j) + shortest;
+      if (day.reaches(j, day.end())) {
+        need[members.length] = Math.min(need[members.length], day.leastDrive(j, day.end()));
+      }
+    }
+    return need;
+  }
+
+  /** Last readiness after which the members not yet served still fit before the latest end. */
+  private static int latestReady(DayModel day, VisitSets sets, int set, int[] need) {
+    int latest = day.latestEnd() - need[need.length - 1];
+    for (int k = 0; k < need.length - 1; k++) {
+      latest -= sets.holds(set, k) ? 0 : need[k];
+    }
+    return latest;
   }
 
   private static boolean ends(

@@ -9,10 +9,12 @@ import dev.dogleg.schedule.DayModel;
 final class NearestBound implements CompletionBound {
   private final long[] least;
   private final long home;
+  private final CountBound count;
   private final long day;
 
   NearestBound(DayModel model, DayValue value, LeastLegs legs) {
     int n = model.size();
+    count = new CountBound(model, legs);
     least = new long[n];
     long sum = 0;
     long lastLeg = DayValue.NONE;
@@ -36,7 +38,7 @@ final class NearestBound implements CompletionBound {
         sum += least[j];
       }
     }
-    return sum;
+    return Math.max(sum, count.after(sets, set, taken, earliest));
   }
 
   @Override

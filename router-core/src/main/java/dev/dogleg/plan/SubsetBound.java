@@ -30,6 +30,7 @@ final class SubsetBound implements CompletionBound {
   private final long[] leftOut;
   private final byte[] best;
   private final long day;
+  private final CountBound count;
   private int firstVisit = -1;
 
   SubsetBound(
@@ -37,6 +38,7 @@ final class SubsetBound implements CompletionBound {
     this.model = model;
     this.legs = legs;
     n = model.size();
+    count = mayLeaveOut ? new CountBound(model, legs) : null;
     int sets = 1 << n;
     earliest = new int[sets * n];
     latest = new int[sets * n];
@@ -166,7 +168,10 @@ final class SubsetBound implements CompletionBound {
     }
     int leave = Math.max(earliestLeave, earliest[state]);
     boolean maybeSingle = (bits & bits - 1) == 0;
-    return withEnd(rest[state], leave + restSeconds[state], taken || maybeSingle);
+    long found = withEnd(rest[state], leave + restSeconds[state], taken || maybeSingle);
+    return count == null
+        ? found
+        : Math.max(found, count.after(sets, set, taken || maybeSingle, leave));
   }
 
   @Override
