@@ -92,9 +92,18 @@ final class IndexFolder {
         builder.build(map, index, building.resolve("scratch"), progress);
         Files.move(index, place, StandardCopyOption.ATOMIC_MOVE);
       } finally {
-        IndexBuilder.delete(building);
+        deleteIfPossible(building);
       }
       return DirectoryReader.open(new MMapDirectory(place));
+    }
+  }
+
+  /** Some systems keep mapped scratch files for a while; the next build then takes them away. */
+  private static void deleteIfPossible(Path building) {
+    try {
+      IndexBuilder.delete(building);
+    } catch (IOException stillMapped) {
+      building.toFile().deleteOnExit();
     }
   }
 
