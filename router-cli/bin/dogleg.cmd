@@ -26,5 +26,5 @@ if errorlevel 1 (
 popd
 :run
 chcp 65001 >nul
-"%JAVA%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC "-Ddogleg.project=%PROJECT%" -jar "%JAR%" %*
+"%JAVA%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC "-Ddogleg.project=%PROJECT%" "-Ddogleg.typed=%~0" -jar "%JAR%" %*
 exit /b %ERRORLEVEL%

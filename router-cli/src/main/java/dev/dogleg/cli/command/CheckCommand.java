@@ -47,8 +47,7 @@ final class CheckCommand implements Callable<Integer> {
       return stopped(faults);
     }
     BookInput input = read.get();
-    LocalDate tomorrow =
-        LocalDate.now(surroundings.clock().withZone(input.book().business().zone())).plusDays(1);
+    LocalDate tomorrow = surroundings.tomorrow(input.book().business().zone());
     Calendar calendar = new Calendar(input.book().business(), tomorrow);
     PlanCheck check = new PlanCheck(input, calendar, faults);
     List<PlanCheck.Group> groups = plan == null ? List.of() : check.read(plan);

@@ -50,12 +50,13 @@ final class DemoCommand implements Callable<Integer> {
             false);
     ExitCode end = new PlanRun(surroundings, order).run();
     console.say("The book it came from: " + book);
-    console.say("The whole week: dogleg plan " + quoted(book) + " --days 5");
+    console.say(
+        "The whole week: %s plan %s --days 5"
+            .formatted(quoted(surroundings.typed()), quoted(book.toString())));
     return end.number();
   }
 
-  private static String quoted(Path path) {
-    String text = path.toString();
+  private static String quoted(String text) {
     return text.contains(" ") ? '"' + text + '"' : text;
   }
 }

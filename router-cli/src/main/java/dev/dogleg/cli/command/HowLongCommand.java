@@ -43,8 +43,7 @@ final class HowLongCommand implements Callable<Integer> {
       return ExitCode.STOPPED.number();
     }
     BookInput input = read.get();
-    LocalDate tomorrow =
-        LocalDate.now(surroundings.clock().withZone(input.book().business().zone())).plusDays(1);
+    LocalDate tomorrow = surroundings.tomorrow(input.book().business().zone());
     Calendar calendar = new Calendar(input.book().business(), tomorrow);
     for (StopTimes.StopTime stop :
         StopTimes.of(input.book(), calendar, input.tables(), input.rows(), faults)) {

@@ -24,6 +24,7 @@ public final class Main {
             Console.system(Boolean.getBoolean("dogleg.terminal")),
             Clock.systemUTC(),
             project,
+            System.getProperty("dogleg.typed", "dogleg"),
             CacheFolder.choose(
                 System.getenv(), project, Path.of(System.getProperty("user.home", "."))));
     System.exit(CommandTree.run(surroundings, args));

@@ -66,8 +66,7 @@ final class PlanRun {
       return stopped();
     }
     BookInput input = read.get();
-    LocalDate tomorrow =
-        LocalDate.now(surroundings.clock().withZone(input.book().business().zone())).plusDays(1);
+    LocalDate tomorrow = surroundings.tomorrow(input.book().business().zone());
     Optional<LocalDate> first =
         order.from().or(() -> Calendar.earliest(input.book().bookings(), tomorrow));
     if (first.isEmpty()) {

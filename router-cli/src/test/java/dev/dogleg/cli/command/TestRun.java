@@ -49,7 +49,9 @@ record TestRun(int exit, String out, String err) {
             new PrintWriter(err, false),
             false,
             StandardCharsets.UTF_8);
-    int exit = CommandTree.run(new Surroundings(console, CLOCK, Optional.of(project), CACHE), args);
+    int exit =
+        CommandTree.run(
+            new Surroundings(console, CLOCK, Optional.of(project), "dogleg", CACHE), args);
     return new TestRun(exit, plain(out), plain(err));
   }
 
