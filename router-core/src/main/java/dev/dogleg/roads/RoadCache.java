@@ -190,7 +190,7 @@ final class RoadCache {
     try (Stream<Path> files = Files.walk(of)) {
       for (Path file : files.filter(Files::isRegularFile).sorted().toList()) {
         String name = of.relativize(file).toString().replace('\\', '/');
-        if (!name.equals(STAMP) && !name.endsWith(".lock") && !name.startsWith("matrix")) {
+        if (!name.equals(STAMP) && !name.endsWith(".lock")) {
           text.append(Files.size(file)).append(' ').append(name).append('\n');
         }
       }
