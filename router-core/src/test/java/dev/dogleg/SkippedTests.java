@@ -29,7 +29,8 @@ public final class SkippedTests implements TestExecutionListener {
   }
 
   private void note(String reason) {
-    String line = String.valueOf(reason).replace("Assumption failed: ", "").strip();
+    String line =
+        String.valueOf(reason).replaceFirst("^(Assumption failed: )?(skipped: )?", "").strip();
     byReason.merge(line, 1, Integer::sum);
   }
 }

@@ -12,6 +12,8 @@ import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -66,6 +68,16 @@ class StartScriptTest {
         if (Files.isExecutable(real) && !Files.exists(tools.resolve(tool))) {
           Files.createSymbolicLink(tools.resolve(tool), real);
         }
+      }
+    }
+  }
+
+  /** Takes the links away itself: the deletion of a temporary folder warns of each. */
+  @AfterEach
+  void takeLinksAway() throws IOException {
+    try (Stream<Path> links = Files.list(tools)) {
+      for (Path link : links.filter(Files::isSymbolicLink).toList()) {
+        Files.delete(link);
       }
     }
   }
