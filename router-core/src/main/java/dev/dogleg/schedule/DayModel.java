@@ -3,7 +3,6 @@ package dev.dogleg.schedule;
 import dev.dogleg.itinerary.BreakRule;
 import dev.dogleg.itinerary.DayRequest;
 import dev.dogleg.itinerary.DayShift;
-import dev.dogleg.itinerary.Prices;
 import dev.dogleg.itinerary.Visit;
 import dev.dogleg.time.TimeWindow;
 import dev.dogleg.travel.TravelTimes;
@@ -12,7 +11,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * One day as plain arrays: what timing and planner compute on.
+ * One day as timing and planner compute on it: its doors, its legs, its shift and its prices.
  *
  * <p>Visits are numbered 0..n-1 <i>in id order</i>, so that nothing depends on the order of the
  * input; {@link #start()} = n is the start place, {@link #end()} = n+1 the end place. Immutable;
@@ -24,108 +23,43 @@ import java.util.stream.IntStream;
 public final class DayModel {
   private static final int NO_BREAK = 0;
 
-  final List<Visit> visits;
+  final DayDoors doors;
   final TravelTimes travel;
-  final int[] place;
-  final int[] service;
-  final int[][] arriveFrom;
-  final int[][] arriveTo;
-  final int[] doneBy;
-  final int[][] vanFrom;
-  final int[][] vanTo;
-  final boolean[] first;
   final int from;
   final int to;
   final int latestEnd;
   final int breakLength;
   final int breakFrom;
   final int breakTo;
-  final long drivePrice;
-  final long waitPrice;
-  final long overtimePrice;
-  final long endPrice;
+  private final DayPrices prices;
   private final DayLegs legs;
-  private final int[] requestIndex;
 
-  private DayModel(DayRequest request, int[] order) {
+  private DayModel(DayRequest request, DayDoors doors) {
     DayShift shift = request.shift();
-    Prices prices = request.prices();
-    int n = order.length;
-    requestIndex = order;
-    visits = IntStream.of(order).mapToObj(request.visits()::get).toList();
+    this.doors = doors;
     travel = request.travel();
-    place = new int[n + 2];
-    place[n] = shift.startPlace();
-    place[n + 1] = shift.endPlace();
-    service = new int[n];
-    arriveFrom = new int[n][];
-    arriveTo = new int[n][];
-    doneBy = new int[n];
-    vanFrom = new int[n][];
-    vanTo = new int[n][];
-    first = new boolean[n];
-    for (int i = 0; i < n; i++) {
-      Visit visit = visits.get(i);
-      place[i] = visit.place();
-      service[i] = visit.serviceSeconds();
-      arriveFrom[i] = starts(visit.arriveWithin());
-      arriveTo[i] = ends(visit.arriveWithin());
-      doneBy[i] = visit.doneBySeconds();
-      vanFrom[i] = starts(visit.vanWithin());
-      vanTo[i] = ends(visit.vanWithin());
-      first[i] = visit.first();
-    }
     from = shift.hours().fromSeconds();
     to = shift.hours().toSeconds();
     latestEnd = shift.latestEndSeconds();
     breakLength = shift.breakRule().map(BreakRule::lengthSeconds).orElse(NO_BREAK);
     breakFrom = shift.breakRule().map(rule -> rule.startWithin().fromSeconds()).orElse(0);
     breakTo = shift.breakRule().map(rule -> rule.startWithin().toSeconds()).orElse(0);
-    drivePrice = Prices.SIXTIETHS_PER_DRIVE_SECOND;
-    waitPrice = prices.waitingMinuteSeconds();
-    overtimePrice = prices.overtimeMinuteSeconds();
-    endPrice = prices.endMinuteSeconds();
-    legs = new DayLegs(travel, place, from, latestEnd, prices.kilometreSeconds());
+    prices = DayPrices.of(request.prices());
+    legs = new DayLegs(travel, doors.place, from, latestEnd, request.prices().kilometreSeconds());
   }
 
-  /** A day of one window per visit and nothing else; places 0 is the start, 1..n are the visits. */
-  private DayModel(
-      TravelTimes travel, int[] open, int[] close, int endPlace, int[] shift, long[] prices) {
-    int n = open.length;
-    requestIndex = IntStream.range(0, n).toArray();
-    visits =
-        IntStream.range(0, n)
-            .mapToObj(i -> Visit.booked("%03d".formatted(i + 1), i + 1, 0))
-            .toList();
+  /** A day of one window per visit and nothing else. */
+  private DayModel(TravelTimes travel, DayDoors doors, int from, int latestEnd, DayPrices prices) {
+    this.doors = doors;
     this.travel = travel;
-    place = IntStream.range(1, n + 3).toArray();
-    place[n] = 0;
-    place[n + 1] = endPlace;
-    service = new int[n];
-    arriveFrom = new int[n][];
-    arriveTo = new int[n][];
-    doneBy = new int[n];
-    vanFrom = new int[n][];
-    vanTo = new int[n][];
-    first = new boolean[n];
-    for (int i = 0; i < n; i++) {
-      arriveFrom[i] = new int[] {open[i]};
-      arriveTo[i] = new int[] {close[i]};
-      vanFrom[i] = new int[] {shift[0]};
-      vanTo[i] = new int[] {shift[1]};
-      doneBy[i] = shift[1];
-    }
-    from = shift[0];
-    to = shift[1];
-    latestEnd = shift[1];
+    this.from = from;
+    to = latestEnd;
+    this.latestEnd = latestEnd;
     breakLength = NO_BREAK;
     breakFrom = 0;
     breakTo = 0;
-    drivePrice = prices[0];
-    waitPrice = 0;
-    overtimePrice = 0;
-    endPrice = prices[1];
-    legs = new DayLegs(travel, place, from, latestEnd, 0);
+    this.prices = prices;
+    legs = new DayLegs(travel, doors.place, from, latestEnd, 0);
   }
 
   /**
@@ -153,37 +87,24 @@ public final class DayModel {
       long endPrice) {
     return new DayModel(
         travel,
-        open,
-        close,
-        endPlace,
-        new int[] {from, latestEnd},
-        new long[] {drivePrice, endPrice});
+        DayDoors.plain(open, close, endPlace, from, latestEnd),
+        from,
+        latestEnd,
+        new DayPrices(drivePrice, 0, 0, endPrice));
   }
 
   /** The same day with other prices: every price times {@code scale}, and one more per second. */
   private DayModel(DayModel day, long scale, long perSecond, int latestEnd) {
-    visits = day.visits;
+    doors = day.doors;
     travel = day.travel;
-    place = day.place;
-    service = day.service;
-    arriveFrom = day.arriveFrom;
-    arriveTo = day.arriveTo;
-    doneBy = day.doneBy;
-    vanFrom = day.vanFrom;
-    vanTo = day.vanTo;
-    first = day.first;
     from = day.from;
     to = day.to;
     this.latestEnd = latestEnd;
     breakLength = day.breakLength;
     breakFrom = day.breakFrom;
     breakTo = day.breakTo;
-    drivePrice = Math.addExact(Math.multiplyExact(day.drivePrice, scale), perSecond);
-    waitPrice = Math.addExact(Math.multiplyExact(day.waitPrice, scale), perSecond);
-    overtimePrice = Math.multiplyExact(day.overtimePrice, scale);
-    endPrice = Math.multiplyExact(day.endPrice, scale);
+    prices = day.prices.times(scale, perSecond);
     legs = day.legs.priced(scale);
-    requestIndex = day.requestIndex;
   }
 
   /**
@@ -200,7 +121,8 @@ public final class DayModel {
             .sorted(Comparator.comparing(index -> given.get(index).id()))
             .mapToInt(Integer::intValue)
             .toArray();
-    return new DayModel(request, order);
+    DayShift shift = request.shift();
+    return new DayModel(request, DayDoors.of(given, order, shift.startPlace(), shift.endPlace()));
   }
 
   /**
@@ -245,17 +167,17 @@ public final class DayModel {
 
   /** {@return number of visits} */
   public int size() {
-    return service.length;
+    return doors.service.length;
   }
 
   /** {@return node number of the start place} */
   public int start() {
-    return service.length;
+    return doors.service.length;
   }
 
   /** {@return node number of the end place} */
   public int end() {
-    return service.length + 1;
+    return doors.service.length + 1;
   }
 
   /**
@@ -265,7 +187,7 @@ public final class DayModel {
    * @return the visit of that number, in id order
    */
   public Visit visit(int visit) {
-    return visits.get(visit);
+    return doors.visits.get(visit);
   }
 
   /**
@@ -275,7 +197,7 @@ public final class DayModel {
    * @return index into the request's list
    */
   public int requestIndex(int visit) {
-    return requestIndex[visit];
+    return doors.requestIndex[visit];
   }
 
   /** {@return earliest leaving of the start place} */
@@ -305,12 +227,12 @@ public final class DayModel {
 
   /** {@return seconds of the service of visit 0..n-1} */
   public int service(int visit) {
-    return service[visit];
+    return doors.service[visit];
   }
 
   /** {@return whether visit 0..n-1 must be the first of the day} */
   public boolean first(int visit) {
-    return first[visit];
+    return doors.first[visit];
   }
 
   /**
@@ -320,9 +242,7 @@ public final class DayModel {
    * @return the least of what the arrival windows, done-by and van-within allow
    */
   public int latestArrival(int visit) {
-    int latest = arriveTo[visit][arriveTo[visit].length - 1];
-    int latestDone = Math.min(doneBy[visit], vanTo[visit][vanTo[visit].length - 1]);
-    return Math.min(latest, latestDone - service[visit]);
+    return doors.latestArrival(visit);
   }
 
   /**
@@ -332,7 +252,7 @@ public final class DayModel {
    * @return the later of the first arrival window and the first van window
    */
   public int earliestService(int visit) {
-    return Math.max(arriveFrom[visit][0], vanFrom[visit][0]);
+    return doors.earliestService(visit);
   }
 
   /**
@@ -342,7 +262,7 @@ public final class DayModel {
    * @return end of the last van window
    */
   public int latestLeave(int visit) {
-    return vanTo[visit][vanTo[visit].length - 1];
+    return doors.latestLeave(visit);
   }
 
   /**
@@ -353,7 +273,7 @@ public final class DayModel {
    * @return false where none does
    */
   public boolean reaches(int i, int j) {
-    return travel.reaches(place[i], place[j]);
+    return travel.reaches(doors.place[i], doors.place[j]);
   }
 
   /**
@@ -401,7 +321,7 @@ public final class DayModel {
    * @return seconds, a lower bound
    */
   public int leastDrive(int i, int j, int earliest, int latest) {
-    return travel.leastDriveSeconds(place[i], place[j], earliest, latest);
+    return travel.leastDriveSeconds(doors.place[i], doors.place[j], earliest, latest);
   }
 
   /**
@@ -417,12 +337,12 @@ public final class DayModel {
 
   /** {@return price of one driven second, in sixtieths} */
   public long drivePrice() {
-    return drivePrice;
+    return prices.driven();
   }
 
   /** {@return price of one waited second, in sixtieths} */
   public long waitPrice() {
-    return waitPrice;
+    return prices.waited();
   }
 
   /**
@@ -432,14 +352,6 @@ public final class DayModel {
    * @return sixtieths for overtime and for the end itself; never falls as {@code end} rises
    */
   public long endCost(int end) {
-    return overtimePrice * Math.max(0, end - to) + endPrice * (end - from);
-  }
-
-  private static int[] starts(List<TimeWindow> windows) {
-    return windows.stream().mapToInt(TimeWindow::fromSeconds).toArray();
-  }
-
-  private static int[] ends(List<TimeWindow> windows) {
-    return windows.stream().mapToInt(TimeWindow::toSeconds).toArray();
+    return prices.overtime() * Math.max(0, end - to) + prices.end() * (end - from);
   }
 }

@@ -75,7 +75,7 @@ public final class DayTiming {
         throw new IllegalArgumentException("visit twice: " + day.visit(order[k]).id());
       }
       seen[order[k]] = true;
-      if (k > 0 && day.first[order[k]]) {
+      if (k > 0 && day.doors.first[order[k]]) {
         return impossible(new RuleMiss("first", day.visit(order[k]).id(), 0));
       }
     }

@@ -36,7 +36,7 @@ final class DayWalk {
   List<PlannedStop> stops() {
     int busy = slot == OrderChain.NO_SLOT ? 0 : day.breakLength;
     for (int visit : order) {
-      busy += day.service[visit];
+      busy += day.doors.service[visit];
     }
     int leave = end - busy - Math.toIntExact(cost % day.tieScale());
     stops.add(
@@ -45,11 +45,11 @@ final class DayWalk {
     for (int k = 0; k < order.length; k++) {
       int from = k == 0 ? day.start() : order[k - 1];
       int drive = day.drive(from, order[k], leave);
-      spent += tied.legPrice(from, order[k]) + tied.drivePrice * drive;
+      spent += tied.legPrice(from, order[k]) + tied.drivePrice() * drive;
       Stay stay = new Stay(k, leave + drive);
-      spent += tied.waitPrice * (stay.ready - stay.arrive - stay.busy());
+      spent += tied.waitPrice() * (stay.ready - stay.arrive - stay.busy());
       leave = leaveAt(k, stay.ready, stay.vanTo, spent);
-      spent += tied.waitPrice * (leave - stay.ready);
+      spent += tied.waitPrice() * (leave - stay.ready);
       stay.state(drive, from, leave);
     }
     int last = order[order.length - 1];
@@ -65,17 +65,17 @@ final class DayWalk {
     int next = last ? day.end() : order[k + 1];
     boolean taken = slot != OrderChain.NO_SLOT && slot <= 2 * k;
     for (int t = ready; t <= vanTo; t = day.steadyUntil(order[k], next, t) + 1) {
-      if (leads(k, t, taken, spent + tied.waitPrice * (t - ready))) {
+      if (leads(k, t, taken, spent + tied.waitPrice() * (t - ready))) {
         return t;
       }
       int until = Math.min(day.steadyUntil(order[k], next, t), vanTo);
       if (!last) {
         int drive = day.drive(order[k], next, t);
-        for (int vanFrom : day.vanFrom[next]) {
+        for (int vanFrom : day.doors.vanFrom[next]) {
           int leave = vanFrom - drive;
           if (leave > t
               && leave <= until
-              && leads(k, leave, taken, spent + tied.waitPrice * (leave - ready))) {
+              && leads(k, leave, taken, spent + tied.waitPrice() * (leave - ready))) {
             return leave;
           }
         }
@@ -106,13 +106,13 @@ final class DayWalk {
     boolean door = node < day.size();
     return new PlannedStop(
         kind,
-        day.place[node],
+        day.doors.place[node],
         door ? day.visit(node).id() : "",
         arrive,
         start,
         leave,
         drive,
-        from < 0 ? 0 : day.travel.lengthMetres(day.place[from], day.place[node]),
+        from < 0 ? 0 : day.travel.lengthMetres(day.doors.place[from], day.doors.place[node]),
         0,
         spareSeconds);
   }
@@ -136,22 +136,22 @@ final class DayWalk {
       breakBefore = slot >= 0 && slot == 2 * k - 1;
       breakAfter = slot >= 0 && slot == 2 * k;
       int w = 0;
-      while (day.arriveTo[visit][w] < arrive) {
+      while (day.doors.arriveTo[visit][w] < arrive) {
         w++;
       }
       int v = 0;
-      while (day.vanTo[visit][v] < arrive) {
+      while (day.doors.vanTo[visit][v] < arrive) {
         v++;
       }
-      vanTo = day.vanTo[visit][v];
+      vanTo = day.doors.vanTo[visit][v];
       int free = arrive;
       int breakAt = 0;
       if (breakBefore) {
         breakAt = Math.max(arrive, day.breakFrom);
         free = breakAt + day.breakLength;
       }
-      serviceStart = Math.max(free, day.arriveFrom[visit][w]);
-      serviceEnd = serviceStart + day.service[visit];
+      serviceStart = Math.max(free, day.doors.arriveFrom[visit][w]);
+      serviceEnd = serviceStart + day.doors.service[visit];
       if (breakAfter) {
         breakAt = Math.max(serviceEnd, day.breakFrom);
         ready = breakAt + day.breakLength;
@@ -162,7 +162,7 @@ final class DayWalk {
     }
 
     int busy() {
-      return day.service[order[k]] + (breakBefore || breakAfter ? day.breakLength : 0);
+      return day.doors.service[order[k]] + (breakBefore || breakAfter ? day.breakLength : 0);
     }
 
     void state(int drive, int from, int leave) {
@@ -225,13 +225,15 @@ final class DayWalk {
       int visit = order[k];
       return new PlannedStop(
           kind,
-          day.place[visit],
+          day.doors.place[visit],
           day.visit(visit).id(),
           arriveSeconds,
           startSeconds,
           leaveSeconds,
           drive,
-          from == visit ? 0 : day.travel.lengthMetres(day.place[from], day.place[visit]),
+          from == visit
+              ? 0
+              : day.travel.lengthMetres(day.doors.place[from], day.doors.place[visit]),
           wait,
           spareSeconds);
     }

@@ -46,7 +46,7 @@ final class OrderBounds {
       rest += price(order[k], next, earliest[k], leaveBy);
       restCost[k] = rest;
       next = order[k];
-      arriveBy = Math.min(day.latestArrival(next), leaveBy - day.service[next]);
+      arriveBy = Math.min(day.latestArrival(next), leaveBy - day.doors.service[next]);
     }
     latestStart = arriveBy - day.leastDrive(day.start(), next);
     if (latestStart < day.from) {
@@ -57,7 +57,7 @@ final class OrderBounds {
   }
 
   private long price(int i, int j, int from, int to) {
-    return day.legPrice(i, j) + day.drivePrice * day.leastDrive(i, j, from, to);
+    return day.legPrice(i, j) + day.drivePrice() * day.leastDrive(i, j, from, to);
   }
 
   private int earliestEnd(int[] order) {
@@ -106,7 +106,7 @@ final class OrderBounds {
     if (arrive > day.latestArrival(j)) {
       return NEVER;
     }
-    return Math.max(arrive + pause, day.earliestService(j)) + day.service[j];
+    return Math.max(arrive + pause, day.earliestService(j)) + day.doors.service[j];
   }
 
   /** {@return least cost from leaving position {@code k} on, the end included} */

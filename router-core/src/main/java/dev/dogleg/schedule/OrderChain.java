@@ -42,10 +42,10 @@ final class OrderChain {
     step = new StopStep(day, stepLog);
     breakStep = new StopStep(day, breakLog);
     quietStep = new StopStep(day);
-    open = new RunEnvelope(day.waitPrice);
-    taken = new RunEnvelope(day.waitPrice);
-    nextOpen = new RunEnvelope(day.waitPrice);
-    nextTaken = new RunEnvelope(day.waitPrice);
+    open = new RunEnvelope(day.waitPrice());
+    taken = new RunEnvelope(day.waitPrice());
+    nextOpen = new RunEnvelope(day.waitPrice());
+    nextTaken = new RunEnvelope(day.waitPrice());
   }
 
   /** Chooses the order; no limits, so that a miss is seen where it happens. */

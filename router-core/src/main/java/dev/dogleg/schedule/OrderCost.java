@@ -40,7 +40,7 @@ public final class OrderCost {
       return limit > 0 ? 0 : IMPOSSIBLE;
     }
     for (int k = 1; k < order.length; k++) {
-      if (day.first[order[k]]) {
+      if (day.doors.first[order[k]]) {
         return IMPOSSIBLE;
       }
     }

@@ -25,9 +25,9 @@ final class SpareTime {
   /** Delay of leaving the start place at {@code leave}. */
   int ofLeaving(int leave) {
     int most = day.latestEnd - leave;
-    int[] vanTo = day.vanTo[order[0]];
+    int[] vanTo = day.doors.vanTo[order[0]];
     for (int v = vanTo.length - 1; v >= 0; v--) {
-      int vanFrom = day.vanFrom[order[0]][v];
+      int vanFrom = day.doors.vanFrom[order[0]][v];
       int until = vanTo[v];
       int least = largest(-1, most, delay -> arriveFirst(leave + delay) < vanFrom) + 1;
       int last = largest(least, most, delay -> arriveFirst(leave + delay) <= until);
@@ -47,10 +47,10 @@ final class SpareTime {
   /** Delay of arriving at the door of position {@code k}. */
   int ofArrival(int k, int arrive) {
     boolean taken = slot >= 0 && slot < 2 * k - 1;
-    int[] vanTo = day.vanTo[order[k]];
+    int[] vanTo = day.doors.vanTo[order[k]];
     IntPredicate possible = delay -> chain.spareFromArrival(k, arrive + delay, taken, slot);
     for (int v = vanTo.length - 1; v >= 0; v--) {
-      int least = Math.max(0, day.vanFrom[order[k]][v] - arrive);
+      int least = Math.max(0, day.doors.vanFrom[order[k]][v] - arrive);
       int last = Math.min(vanTo[v], day.latestEnd) - arrive;
       if (least <= last && possible.test(least)) {
         return largest(least, last, possible);

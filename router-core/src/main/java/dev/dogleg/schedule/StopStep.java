@@ -79,7 +79,7 @@ public final class StopStep {
         return;
       }
       if (b < day.breakFrom) {
-        c += day.waitPrice * (day.breakFrom - b);
+        c += day.waitPrice() * (day.breakFrom - b);
       }
       a = Math.max(a, day.breakFrom) + day.breakLength;
       b = Math.min(Math.max(b, day.breakFrom), day.breakTo) + day.breakLength;
@@ -94,18 +94,18 @@ public final class StopStep {
       return;
     }
     long fixed = c + day.legPrice(i, j);
-    long least = fixed + day.drivePrice * day.leastDrive(i, j);
+    long least = fixed + day.drivePrice() * day.leastDrive(i, j);
     if (least >= costBelow) {
       return;
     }
-    int lastVanFrom = day.vanFrom[j][day.vanFrom[j].length - 1];
+    int lastVanFrom = day.doors.vanFrom[j][day.doors.vanFrom[j].length - 1];
     long leastKey = Long.MAX_VALUE;
     for (int t = a; t <= m; ) {
       int drive = day.drive(i, j, t);
       int until = Math.min(day.steadyUntil(i, j, t), m);
-      long cost = fixed + day.drivePrice * drive + day.waitPrice * Math.max(0, t - b);
+      long cost = fixed + day.drivePrice() * drive + day.waitPrice() * Math.max(0, t - b);
       int unpaid = Math.max(t, Math.min(b, until)) + drive;
-      long key = cost - day.waitPrice * unpaid;
+      long key = cost - day.waitPrice() * unpaid;
       if (t <= b || key < leastKey) {
         arrive(t + drive, unpaid, until + drive, cost, j, breakAt, target, trail);
       }
@@ -116,7 +116,7 @@ public final class StopStep {
         return;
       }
       t = until + 1;
-      if (least + day.waitPrice * Math.max(0, t - b) >= costBelow) {
+      if (least + day.waitPrice() * Math.max(0, t - b) >= costBelow) {
         return;
       }
       if (t > b && leastKey != Long.MAX_VALUE && cannotFall(i, j, t, fixed, b, leastKey)) {
@@ -127,12 +127,12 @@ public final class StopStep {
 
   /** Whether no leaving from {@code t} on can have a smaller key than the least so far. */
   private boolean cannotFall(int i, int j, int t, long fixed, int b, long leastKey) {
-    long perDriveSecond = day.drivePrice - day.waitPrice;
+    long perDriveSecond = day.drivePrice() - day.waitPrice();
     if (perDriveSecond < 0) {
       return false;
     }
     long least = day.leastDrive(i, j, t, Math.max(t, day.latestEnd));
-    return fixed - day.waitPrice * b + perDriveSecond * least >= leastKey;
+    return fixed - day.waitPrice() * b + perDriveSecond * least >= leastKey;
   }
 
   /**
@@ -140,31 +140,32 @@ public final class StopStep {
    * c}, later ones until {@code m} waiting more.
    */
   void arrive(int a, int b, int m, long c, int j, BreakAt breakAt, RunEnvelope target, int trail) {
-    for (int v = 0; v < day.vanFrom[j].length; v++) {
-      int vanFrom = day.vanFrom[j][v];
-      int vanTo = day.vanTo[j][v];
+    for (int v = 0; v < day.doors.vanFrom[j].length; v++) {
+      int vanFrom = day.doors.vanFrom[j][v];
+      int vanTo = day.doors.vanTo[j][v];
       if (m < vanFrom) {
         miss("van-within", vanFrom - m);
       } else if (a > vanTo) {
         miss("van-within", a - vanTo);
       } else {
         int low = vanFrom;
-        for (int w = 0; w < day.arriveFrom[j].length; w++) {
-          int high = Math.min(day.arriveTo[j][w], vanTo);
+        for (int w = 0; w < day.doors.arriveFrom[j].length; w++) {
+          int high = Math.min(day.doors.arriveTo[j][w], vanTo);
           if (low <= high && low <= m) {
             if (a <= high) {
-              long cost = c + day.waitPrice * Math.max(0, low - b);
+              long cost = c + day.waitPrice() * Math.max(0, low - b);
               int first = Math.max(a, low);
               int last = Math.max(first, Math.min(b, high));
-              serve(first, last, vanTo, day.arriveFrom[j][w], cost, j, breakAt, target, trail);
+              serve(
+                  first, last, vanTo, day.doors.arriveFrom[j][w], cost, j, breakAt, target, trail);
             } else {
               miss("arrive-within", a - high);
             }
           }
-          low = Math.max(low, day.arriveTo[j][w] + 1);
+          low = Math.max(low, day.doors.arriveTo[j][w] + 1);
         }
-        if (vanFrom > day.arriveTo[j][day.arriveTo[j].length - 1]) {
-          miss("arrive-within", vanFrom - day.arriveTo[j][day.arriveTo[j].length - 1]);
+        if (vanFrom > day.doors.arriveTo[j][day.doors.arriveTo[j].length - 1]) {
+          miss("arrive-within", vanFrom - day.doors.arriveTo[j][day.doors.arriveTo[j].length - 1]);
         }
       }
     }
@@ -188,20 +189,20 @@ public final class StopStep {
         miss("break", a - day.breakTo);
         return;
       }
-      c += day.waitPrice * Math.max(0, day.breakFrom - b);
+      c += day.waitPrice() * Math.max(0, day.breakFrom - b);
       a = Math.max(a, day.breakFrom) + day.breakLength;
       b = Math.min(Math.max(b, day.breakFrom), day.breakTo) + day.breakLength;
     }
-    c += day.waitPrice * Math.max(0, windowStart - b);
-    a = Math.max(a, windowStart) + day.service[j];
-    b = Math.max(b, windowStart) + day.service[j];
-    if (a > day.doneBy[j]) {
-      miss("done-by", a - day.doneBy[j]);
+    c += day.waitPrice() * Math.max(0, windowStart - b);
+    a = Math.max(a, windowStart) + day.doors.service[j];
+    b = Math.max(b, windowStart) + day.doors.service[j];
+    if (a > day.doors.doneBy[j]) {
+      miss("done-by", a - day.doors.doneBy[j]);
     } else if (a > vanTo) {
       miss("van-within", a - vanTo);
     } else if (a <= readyBy && c < costBelow) {
       target.add(
-          a, Math.min(Math.min(b, readyBy), Math.min(day.doneBy[j], vanTo)), vanTo, c, trail);
+          a, Math.min(Math.min(b, readyBy), Math.min(day.doors.doneBy[j], vanTo)), vanTo, c, trail);
     }
   }
 
@@ -234,8 +235,8 @@ public final class StopStep {
       }
       long cost =
           fixed
-              + day.drivePrice * drive
-              + day.waitPrice * Math.max(0, t - b)
+              + day.drivePrice() * drive
+              + day.waitPrice() * Math.max(0, t - b)
               + day.endCost(t + drive);
       if (cost < least) {
         least = cost;
@@ -248,9 +249,9 @@ public final class StopStep {
       int end = t + drive;
       t = steady + 1;
       if (leastDrivePrice < 0) {
-        leastDrivePrice = day.drivePrice * day.leastDrive(i, j, t, Math.max(t, endBy));
+        leastDrivePrice = day.drivePrice() * day.leastDrive(i, j, t, Math.max(t, endBy));
       }
-      long waited = day.waitPrice * Math.max(0, t - b);
+      long waited = day.waitPrice() * Math.max(0, t - b);
       if (fixed + leastDrivePrice + waited + day.endCost(end) >= least) {
         return;
       }
