@@ -30,10 +30,11 @@ class ArchitectureTest {
     MAY_IMPORT.put("fault", List.of());
     MAY_IMPORT.put("time", List.of("fault"));
     MAY_IMPORT.put("model", List.of("fault", "time"));
+    MAY_IMPORT.put("extract", List.of());
     MAY_IMPORT.put("travel", List.of("fault", "time", "model"));
     MAY_IMPORT.put("itinerary", List.of("fault", "time", "model", "travel"));
-    MAY_IMPORT.put("roads", List.of("fault", "time", "model", "travel"));
-    MAY_IMPORT.put("address", List.of("fault", "time", "model"));
+    MAY_IMPORT.put("roads", List.of("fault", "time", "model", "extract", "travel"));
+    MAY_IMPORT.put("address", List.of("fault", "time", "model", "extract"));
     MAY_IMPORT.put("groom", List.of("fault", "time", "model"));
     MAY_IMPORT.put("schedule", List.of("fault", "time", "model", "travel", "itinerary"));
     MAY_IMPORT.put("arrival", List.of("fault", "time", "model", "travel", "itinerary", "schedule"));

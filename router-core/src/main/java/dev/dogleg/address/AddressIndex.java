@@ -1,5 +1,6 @@
 package dev.dogleg.address;
 
+import dev.dogleg.extract.Extract;
 import dev.dogleg.fault.FaultException;
 import java.io.Closeable;
 import java.io.IOException;
@@ -55,12 +56,25 @@ public final class AddressIndex implements Closeable {
    *     map-without-streets}), or the cache cannot be written ({@code cache-unwritable})
    */
   public static AddressIndex open(Path mapFile, Path cacheFolder, IndexProgress progress) {
-    return open(mapFile, cacheFolder, progress, object -> true);
+    return open(new Extract(mapFile), cacheFolder, progress);
+  }
+
+  /**
+   * The same for a map that others read too: its bytes are summed once for all.
+   *
+   * @param extract extract, as above
+   * @param cacheFolder folder for indexes, as above
+   * @param progress told how far a build has come; not called where the cache serves
+   * @return the open index
+   * @throws FaultException as above
+   */
+  public static AddressIndex open(Extract extract, Path cacheFolder, IndexProgress progress) {
+    return open(extract, cacheFolder, progress, object -> true);
   }
 
   static AddressIndex open(
-      Path mapFile, Path cacheFolder, IndexProgress progress, Predicate<MapObject> keep) {
-    MapFile map = new MapFile(mapFile);
+      Extract extract, Path cacheFolder, IndexProgress progress, Predicate<MapObject> keep) {
+    MapFile map = new MapFile(extract);
     IndexFolder folder = new IndexFolder(cacheFolder, map.checksum());
     IndexBuilder builder = new IndexBuilder(FoldingTable.whole(), keep);
     try {

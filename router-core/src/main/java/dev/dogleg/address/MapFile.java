@@ -1,5 +1,6 @@
 package dev.dogleg.address;
 
+import dev.dogleg.extract.Extract;
 import dev.dogleg.fault.Fault;
 import dev.dogleg.fault.FaultException;
 import dev.dogleg.fault.Severity;
@@ -10,9 +11,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.Locale;
 import java.util.zip.GZIPInputStream;
 import javax.xml.stream.XMLStreamException;
@@ -25,11 +23,13 @@ final class MapFile {
 
   private static final long ALWAYS_ALLOWED_BYTES = 16L << 20;
 
+  private final Extract extract;
   private final Path path;
   private final long sizeBytes;
 
-  MapFile(Path path) {
-    this.path = path;
+  MapFile(Extract extract) {
+    this.extract = extract;
+    this.path = extract.path();
     if (!Files.isRegularFile(path)) {
       throw new FaultException(
           fault(
@@ -44,17 +44,10 @@ final class MapFile {
 
   /** SHA-256 of the bytes, in hexadecimal. */
   String checksum() {
-    try (InputStream in = Files.newInputStream(path)) {
-      MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      byte[] buffer = new byte[1 << 16];
-      for (int count = in.read(buffer); count >= 0; count = in.read(buffer)) {
-        digest.update(buffer, 0, count);
-      }
-      return HexFormat.of().formatHex(digest.digest());
+    try {
+      return extract.checksum();
     } catch (IOException e) {
       throw unreadable(e);
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
     }
   }
 

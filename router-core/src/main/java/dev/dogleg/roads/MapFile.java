@@ -1,15 +1,12 @@
 package dev.dogleg.roads;
 
-import java.io.BufferedInputStream;
+import dev.dogleg.extract.Extract;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
-import java.util.HexFormat;
 import java.util.regex.Pattern;
 
 /** A map file as the user gave it: what kind it is, by its first bytes, and its checksum. */
@@ -25,12 +22,12 @@ final class MapFile {
     BZIP2
   }
 
-  private final Path path;
+  private final Extract extract;
   private final Kind kind;
   private final long size;
 
-  private MapFile(Path path, Kind kind, long size) {
-    this.path = path;
+  private MapFile(Extract extract, Kind kind, long size) {
+    this.extract = extract;
     this.kind = kind;
     this.size = size;
   }
@@ -38,11 +35,12 @@ final class MapFile {
   /**
    * Looks at a file.
    *
-   * @param path the file
+   * @param extract the file
    * @return the file, of a kind that can be read
    * @throws dev.dogleg.fault.FaultException where it is missing, empty or of no such kind
    */
-  static MapFile look(Path path) {
+  static MapFile look(Extract extract) {
+    Path path = extract.path();
     if (!Files.exists(path)) {
       throw RoadFaults.missing(path);
     }
@@ -54,7 +52,7 @@ final class MapFile {
       if (head.length == 0) {
         throw RoadFaults.empty(path);
       }
-      MapFile file = new MapFile(path, kind(path, head), Files.size(path));
+      MapFile file = new MapFile(extract, kind(path, head), Files.size(path));
       if (file.kind == Kind.PBF) {
         PbfBlocks.check(path);
       }
@@ -111,7 +109,7 @@ final class MapFile {
   }
 
   Path path() {
-    return path;
+    return extract.path();
   }
 
   Kind kind() {
@@ -140,17 +138,10 @@ final class MapFile {
 
   /** SHA-256 of all bytes, in hexadecimal. */
   String checksum() {
-    try (InputStream in = new BufferedInputStream(Files.newInputStream(path), 1 << 16)) {
-      MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      byte[] chunk = new byte[1 << 16];
-      for (int read = in.read(chunk); read >= 0; read = in.read(chunk)) {
-        digest.update(chunk, 0, read);
-      }
-      return HexFormat.of().formatHex(digest.digest());
+    try {
+      return extract.checksum();
     } catch (IOException e) {
-      throw RoadFaults.unreadable(path, e);
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
+      throw RoadFaults.unreadable(path(), e);
     }
   }
 }

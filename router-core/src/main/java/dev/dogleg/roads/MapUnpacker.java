@@ -1,5 +1,6 @@
 package dev.dogleg.roads;
 
+import dev.dogleg.extract.Extract;
 import dev.dogleg.fault.Fault;
 import dev.dogleg.fault.FaultException;
 import java.io.BufferedInputStream;
@@ -55,7 +56,7 @@ final class MapUnpacker {
   /** What is wrong with the copy is said of the file that the user knows. */
   private static void checkInside(MapFile file, Path copy) {
     try {
-      if (MapFile.look(copy).packed()) {
+      if (MapFile.look(new Extract(copy)).packed()) {
         throw RoadFaults.notOsm(file.path(), "packed twice");
       }
     } catch (FaultException e) {

@@ -6,6 +6,7 @@ import com.graphhopper.storage.DAType;
 import com.graphhopper.storage.GHDirectory;
 import com.graphhopper.storage.StorableProperties;
 import com.graphhopper.storage.index.LocationIndexTree;
+import dev.dogleg.extract.Extract;
 import dev.dogleg.model.GeoPoint;
 import dev.dogleg.travel.TravelMatrix;
 import java.io.IOException;
@@ -70,8 +71,23 @@ public final class RoadNetwork implements AutoCloseable {
    *     what to do, and nothing is left behind in the cache folder
    */
   public static RoadNetwork open(Path mapFile, VanCard van, Path cacheFolder, Progress progress) {
+    return open(new Extract(mapFile), van, cacheFolder, progress);
+  }
+
+  /**
+   * The same for a map that others read too: its bytes are summed once for all.
+   *
+   * @param extract an OpenStreetMap extract, as above
+   * @param van what the van needs of a road
+   * @param cacheFolder where results are kept; made where it is missing
+   * @param progress hears how it goes
+   * @return the roads
+   * @throws dev.dogleg.fault.FaultException as above
+   */
+  public static RoadNetwork open(
+      Extract extract, VanCard van, Path cacheFolder, Progress progress) {
     progress.begins(MapPhase.CHECKING, "");
-    MapFile file = MapFile.look(mapFile);
+    MapFile file = MapFile.look(extract);
     RoadCache cache = new RoadCache(cacheFolder, file.checksum(), van, progress);
     MapImport importer = new MapImport(file, van, progress);
     Path entry = cache.find(importer::into);

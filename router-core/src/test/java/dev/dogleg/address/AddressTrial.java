@@ -1,5 +1,6 @@
 package dev.dogleg.address;
 
+import dev.dogleg.extract.Extract;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -180,7 +181,7 @@ final class AddressTrial {
       }
     }
     return AddressIndex.open(
-        map,
+        new Extract(map),
         otherCache,
         IndexProgress.SILENT,
         object -> {

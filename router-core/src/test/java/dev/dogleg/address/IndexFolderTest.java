@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.dogleg.extract.Extract;
 import dev.dogleg.fault.FaultException;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -45,7 +46,7 @@ class IndexFolderTest {
 
   private AddressIndex open(Path file, AtomicInteger builds) {
     return AddressIndex.open(
-        file,
+        new Extract(file),
         folder.resolve("cache"),
         (phase, permille) -> {
           if (phase.equals("reading areas") && permille == 0) {

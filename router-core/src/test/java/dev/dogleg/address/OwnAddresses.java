@@ -1,5 +1,6 @@
 package dev.dogleg.address;
 
+import dev.dogleg.extract.Extract;
 import dev.dogleg.model.GeoPoint;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -67,7 +68,7 @@ final class OwnAddresses {
 
   OwnAddresses(Path map) {
     Map<Long, double[]> nodes = new HashMap<>();
-    MapFile file = new MapFile(map);
+    MapFile file = new MapFile(new Extract(map));
     file.pass(
         new OsmSink() {
           @Override

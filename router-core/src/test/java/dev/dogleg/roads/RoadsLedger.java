@@ -1,5 +1,6 @@
 package dev.dogleg.roads;
 
+import dev.dogleg.extract.Extract;
 import dev.dogleg.travel.TravelMatrix;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
@@ -46,7 +47,7 @@ final class RoadsLedger {
 
   private static void inOwnProcess(Path map) throws IOException, InterruptedException {
     Path cache = Files.createTempDirectory("ledger");
-    long given = MapFile.look(map).memoryBytes() / 1_000_000;
+    long given = MapFile.look(new Extract(map)).memoryBytes() / 1_000_000;
     Process process =
         new ProcessBuilder(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),

@@ -3,6 +3,7 @@ package dev.dogleg.cli.prepare;
 import dev.dogleg.address.AddressIndex;
 import dev.dogleg.cli.console.Console;
 import dev.dogleg.cli.console.Progress;
+import dev.dogleg.extract.Extract;
 import dev.dogleg.fault.Fault;
 import dev.dogleg.fault.Faults;
 import dev.dogleg.roads.MapPhase;
@@ -19,7 +20,7 @@ import java.util.Map;
  * <p>Used by one thread; close it when done.
  */
 public final class MapInUse implements AutoCloseable {
-  private final Path map;
+  private final Extract map;
   private final Path cache;
   private final Console console;
   private final Faults faults;
@@ -35,7 +36,7 @@ public final class MapInUse implements AutoCloseable {
    * @param faults takes what is worth saying and stops nothing
    */
   public MapInUse(Path map, Path cache, Console console, Faults faults) {
-    this.map = map;
+    this.map = new Extract(map);
     this.cache = cache;
     this.console = console;
     this.faults = faults;
@@ -43,7 +44,7 @@ public final class MapInUse implements AutoCloseable {
 
   /** {@return the map file} */
   public Path file() {
-    return map;
+    return map.path();
   }
 
   /**
