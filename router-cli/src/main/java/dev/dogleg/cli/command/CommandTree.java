@@ -4,6 +4,7 @@ import dev.dogleg.cli.console.Console;
 import dev.dogleg.cli.console.ExitCode;
 import dev.dogleg.fault.FaultException;
 import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -57,6 +58,10 @@ public final class CommandTree {
   private static int failed(Console console, Exception failure) {
     if (failure instanceof FaultException faults) {
       console.warn(FaultReport.of(faults.faults(), true));
+      return ExitCode.STOPPED.number();
+    }
+    if (failure instanceof FileAlreadyExistsException file) {
+      console.warn(file.getFile() + " is a file; a folder is needed there. Nothing was written.");
       return ExitCode.STOPPED.number();
     }
     if (failure instanceof IOException) {

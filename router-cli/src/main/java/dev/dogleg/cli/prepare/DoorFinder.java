@@ -44,21 +44,21 @@ final class DoorFinder {
    * Finds a door.
    *
    * @param place as its owner named it
-   * @param where the row it stands in
+   * @param source where it stands
    * @param severity what a door that cannot be found does to the run: ASIDE or STOP
    * @return the door, or empty where a fault of that severity was added
    */
-  Optional<Door> find(Place place, Where where, Severity severity) {
+  Optional<Door> find(Place place, DoorSource source, Severity severity) {
     if (place.pin().isPresent()) {
       GeoPoint pin = place.pin().get();
       String address = place.address().isBlank() ? pin.toString() : place.address();
-      return onRoad(address, pin, "", "", where.at("pin"), severity);
+      return onRoad(address, pin, "", "", source.pin(), severity);
     }
-    Where cell = where.at("address");
+    Where cell = source.address();
     LookUp answer = map.addresses().find(AddressQuery.of(shortened(place.address())).near(others));
     Optional<Match> found = answer.found();
     if (found.isEmpty()) {
-      faults.add(LookUpFaults.notFound(answer, place.address(), cell, severity));
+      faults.add(LookUpFaults.notFound(answer, place.address(), source, severity));
       return Optional.empty();
     }
     Match match = found.get();

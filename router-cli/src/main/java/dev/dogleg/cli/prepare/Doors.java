@@ -59,11 +59,15 @@ final class Doors {
     List<GeoPoint> pins =
         clients.stream().flatMap(client -> client.place().pin().stream()).toList();
     DoorFinder finder = new DoorFinder(map, roads, pins, faults);
-    Optional<Door> home = finder.find(groomer.home(), rows.home(groomer.id()), Severity.STOP);
+    Optional<Door> home =
+        finder.find(groomer.home(), DoorSource.home(rows.home(groomer.id())), Severity.STOP);
     Map<String, Door> found = new LinkedHashMap<>();
     for (Client client : clients) {
       finder
-          .find(client.place(), rows.client(client.id()), severity.get(client.id()))
+          .find(
+              client.place(),
+              DoorSource.client(rows.client(client.id())),
+              severity.get(client.id()))
           .ifPresent(door -> found.put(client.id(), door));
     }
     if (home.isEmpty()) {
@@ -82,7 +86,7 @@ final class Doors {
             unreachable(
                 doors.places.get(place),
                 matrix.reaches(0, place),
-                rows.client(client.id()).at(client.place().pin().isPresent() ? "pin" : "address"),
+                DoorSource.client(rows.client(client.id())).cell(client.place().pin().isPresent()),
                 severity.get(client.id())));
       }
     }

@@ -19,7 +19,7 @@ final class LookUpFaults {
 
   private LookUpFaults() {}
 
-  static Fault notFound(LookUp answer, String typed, Where cell, Severity severity) {
+  static Fault notFound(LookUp answer, String typed, DoorSource source, Severity severity) {
     boolean several = answer.outcome() == Outcome.AMBIGUOUS;
     List<Match> nearest = answer.matches().stream().limit(SHOWN).toList();
     StringBuilder hint = new StringBuilder();
@@ -33,7 +33,8 @@ final class LookUpFaults {
           .append(": ")
           .append(line(typed, nearest.get(0)));
     } else {
-      hint.append("paste lat,lon into the column pin, or add to ")
+      hint.append(source.pinAdvice())
+          .append(", or add to ")
           .append(CORRECTIONS)
           .append(": ")
           .append(quoted(typed))
@@ -42,7 +43,7 @@ final class LookUpFaults {
     return new Fault(
         several ? "address-ambiguous" : "address-not-found",
         severity,
-        cell,
+        source.address(),
         typed,
         several
             ? "is more than one place: " + answer.reason()

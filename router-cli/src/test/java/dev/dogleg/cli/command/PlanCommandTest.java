@@ -43,6 +43,15 @@ class PlanCommandTest {
   }
 
   @Test
+  void aFileWhereTheFolderShouldBeIsNamedAndKept() throws IOException {
+    Path file = Files.writeString(temp.resolve("plan of mine"), "mine");
+    TestRun run = TestRun.warm("plan", DEMO, "--out", file.toString());
+    assertEquals(3, run.exit(), run.err());
+    assertTrue(run.err().contains("a folder is needed there"), run.err());
+    assertEquals("mine", Files.readString(file));
+  }
+
+  @Test
   void sameInputSameBytes() throws IOException {
     assertEquals(planned("a"), planned("b"));
   }
