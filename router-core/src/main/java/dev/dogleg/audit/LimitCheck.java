@@ -26,6 +26,7 @@ final class LimitCheck {
         case LEAVE -> check.leave(row);
         case VISIT -> check.visit(row);
         case BREAK -> check.breakStart(row);
+        case WATER -> throw new IllegalStateException("no water stop is audited yet");
         case HOME -> check.home(row);
       }
     }

@@ -54,6 +54,7 @@ record Row(
       case LEAVE -> "the leaving of the start place";
       case VISIT -> "visit " + stop.visitId();
       case BREAK -> "the break";
+      case WATER -> "the water stop";
       case HOME -> "the end place";
     };
   }

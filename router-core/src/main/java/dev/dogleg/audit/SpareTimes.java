@@ -68,6 +68,7 @@ final class SpareTimes {
       case LEAVE -> restHolds(-1, List.of(new Span(arrive, TimeWindow.DAY_END)));
       case VISIT -> visitHolds(visits.indexOf(row), arrive);
       case BREAK -> breakHolds(row, arrive);
+      case WATER -> throw new IllegalStateException("no water stop is audited yet");
       case HOME -> arrive <= request.shift().latestEndSeconds();
     };
   }

@@ -7,17 +7,25 @@ import java.util.Objects;
 import java.util.Set;
 
 /**
- * Everything needed to plan one day. The rules that bind an answer stand in {@code docs/TIMING.md}.
+ * Everything needed to plan one day. The rules that bind an answer stand in {@code docs/TIMING.md}
+ * and, for the terms, in {@code docs/WEEK.md}.
  *
  * @param shift who works when
  * @param visits visits to place, at most 200, ids unique
  * @param travel travel times of all places named by shift and visits
  * @param prices what things are worth
+ * @param terms rules, water, balance
  * @param seed seed of every random choice
  * @param effort limit in solver steps, 1 or more
  */
 public record DayRequest(
-    DayShift shift, List<Visit> visits, TravelTimes travel, Prices prices, long seed, long effort) {
+    DayShift shift,
+    List<Visit> visits,
+    TravelTimes travel,
+    Prices prices,
+    DayTerms terms,
+    long seed,
+    long effort) {
 
   /** Most visits one request may hold. */
   public static final int MOST_VISITS = 200;
@@ -30,6 +38,7 @@ public record DayRequest(
     Objects.requireNonNull(shift, "shift");
     Objects.requireNonNull(travel, "travel");
     Objects.requireNonNull(prices, "prices");
+    Objects.requireNonNull(terms, "terms");
     visits = List.copyOf(visits);
     if (visits.size() > MOST_VISITS) {
       throw new IllegalArgumentException(
@@ -50,5 +59,25 @@ public record DayRequest(
         throw new IllegalArgumentException("visit " + visit.id() + " names an unknown place");
       }
     }
+  }
+
+  /**
+   * A day without further terms.
+   *
+   * @param shift who works when
+   * @param visits visits to place
+   * @param travel travel times
+   * @param prices what things are worth
+   * @param seed seed of every random choice
+   * @param effort limit in solver steps
+   */
+  public DayRequest(
+      DayShift shift,
+      List<Visit> visits,
+      TravelTimes travel,
+      Prices prices,
+      long seed,
+      long effort) {
+    this(shift, visits, travel, prices, DayTerms.NONE, seed, effort);
   }
 }

@@ -7,8 +7,8 @@ import java.util.Objects;
  *
  * @param kind what happens
  * @param place where
- * @param visitId id of the visit; empty for {@code LEAVE} and {@code HOME}; for {@code BREAK} the
- *     visit at whose door it is taken
+ * @param visitId id of the visit; empty for {@code LEAVE}, {@code WATER} and {@code HOME}; for
+ *     {@code BREAK} the visit at whose door it is taken
  * @param arriveSeconds at the place; for {@code LEAVE} equal to {@code leaveSeconds}; for a break
  *     after a groom equal to the end of that groom; for a visit after a break at the same door the
  *     arrival at the door, before the break
@@ -42,6 +42,8 @@ public record PlannedStop(
     VISIT,
     /** The groomer's break. */
     BREAK,
+    /** Tanks are filled and emptied. */
+    WATER,
     /** The van reaches the end place. */
     HOME
   }

@@ -114,6 +114,9 @@ public final class DayModel {
    * @return its model
    */
   public static DayModel of(DayRequest request) {
+    if (!request.terms().none()) {
+      throw new IllegalArgumentException("rules, water and balance are not planned yet");
+    }
     List<Visit> given = request.visits();
     int[] order =
         IntStream.range(0, given.size())

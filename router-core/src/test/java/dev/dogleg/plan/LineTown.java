@@ -123,6 +123,8 @@ final class LineTown {
                               + clock(stop.startSeconds())
                               + "-"
                               + clock(endOfBreak(plan, stop));
+                      case WATER ->
+                          clock(stop.arriveSeconds()) + " water " + clock(stop.leaveSeconds());
                       case VISIT ->
                           clock(stop.arriveSeconds())
                               + " "

@@ -67,6 +67,8 @@ public final class DayText {
         case LEAVE -> add(clock(stop.leaveSeconds()), "", "leave home", "", "", "", spare(stop));
         case HOME -> add(clock(stop.arriveSeconds()), "", "home", drive(stop), km(stop), "", "");
         case BREAK -> takeBreak(stop);
+        case WATER ->
+            add(clock(stop.arriveSeconds()), "", "water", drive(stop), km(stop), "", spare(stop));
         case VISIT -> visit(stop, Integer.toString(++door));
       }
     }

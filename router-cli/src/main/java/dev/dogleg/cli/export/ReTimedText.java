@@ -27,6 +27,7 @@ public final class ReTimedText {
             case LEAVE -> "leave home";
             case HOME -> "home";
             case BREAK -> "break";
+            case WATER -> "water";
             case VISIT -> labels.get(stop.visitId()).who();
           };
       lines.add(

@@ -105,6 +105,7 @@ public final class PlanFollower {
           case LEAVE -> day.request().shift().startPlace();
           case HOME -> day.request().shift().endPlace();
           case VISIT, BREAK -> placeOf(visit);
+          case WATER -> throw new IllegalStateException("no water stop is followed yet");
         };
     return new PlannedStop(kind, place, visit, times[0], times[1], times[2], 0, 0, 0, 0);
   }

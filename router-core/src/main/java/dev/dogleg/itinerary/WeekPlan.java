@@ -1,0 +1,32 @@
+package dev.dogleg.itinerary;
+
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * A planned week.
+ *
+ * @param days one plan per van-day, in the request's order; their own lists of what has no room are
+ *     empty and their costs hold no price of a choice or of leaving out
+ * @param noRoom what is left out, in id order
+ * @param leftOutCounted number of counted bookings left out
+ * @param costSixtieths sum of the days' costs, of the extra prices of the choices taken, and of the
+ *     prices of what is left out
+ * @param proof how far from perfect it can be
+ */
+public record WeekPlan(
+    List<DayPlan> days,
+    List<WeekNoRoom> noRoom,
+    int leftOutCounted,
+    long costSixtieths,
+    Proof proof) {
+  /** Checks that nothing is null or negative. */
+  public WeekPlan {
+    days = List.copyOf(days);
+    noRoom = List.copyOf(noRoom);
+    Objects.requireNonNull(proof, "proof");
+    if (leftOutCounted < 0 || costSixtieths < 0) {
+      throw new IllegalArgumentException("counts and costs are 0 or more");
+    }
+  }
+}
