@@ -2,60 +2,46 @@ package dev.dogleg.address;
 
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.linearref.LengthIndexedLine;
-import org.locationtech.jts.operation.linemerge.LineMerger;
 
 /** Places between two known places, following the street where it is known. */
 final class Along {
   private static final double METRES_PER_DEGREE = 111_195;
-  private static final double FARTHEST_FROM_STREET_METRES = 120;
 
-  private static final GeometryFactory SHAPES = new GeometryFactory();
+  /** A house farther off does not follow the street's line. */
+  private static final double FARTHEST_FROM_STREET_METRES = 60;
+
+  private static final double LONGEST_DETOUR = 2;
+  private static final double SHORT_WAY_METRES = 30;
 
   private Along() {}
 
   /**
-   * The place a share of the way from one house to another: along the street's line that passes
-   * both, as far off it as they are; straight between them where no line passes both.
+   * The place a share of the way from one house to another: along the street, as far off it as they
+   * are; straight between them where the street does not lead from one to the other.
    */
   static long between(long low, long high, double share, List<Hit> ways) {
     double cosine = Math.cos(Math.toRadians(NodePlaces.lat(low)));
     Coordinate from = plane(low, cosine);
     Coordinate to = plane(high, cosine);
-    LineMerger merger = new LineMerger();
+    StreetGraph street = new StreetGraph();
     for (Hit way : ways) {
       long[] places = way.shape().places();
       Coordinate[] points = new Coordinate[places.length];
       for (int i = 0; i < places.length; i++) {
         points[i] = plane(places[i], cosine);
       }
-      if (points.length > 1) {
-        merger.add(SHAPES.createLineString(points));
-      }
+      street.add(points);
     }
-    Coordinate best = null;
-    double bestOff = FARTHEST_FROM_STREET_METRES;
-    for (Object merged : merger.getMergedLineStrings()) {
-      LengthIndexedLine line = new LengthIndexedLine((Geometry) merged);
-      double a = line.project(from);
-      double b = line.project(to);
-      double offA = side(line, a, from);
-      double offB = side(line, b, to);
-      double off = Math.max(Math.abs(offA), Math.abs(offB));
-      double straight = from.distance(to);
-      boolean direct = Math.abs(b - a) <= 2 * straight + 30;
-      if (off < bestOff && direct) {
-        bestOff = off;
-        double offset = offA + (offB - offA) * share;
-        best = line.extractPoint(a + (b - a) * share, offset);
-      }
-    }
-    if (best == null) {
-      best = new Coordinate(from.x + (to.x - from.x) * share, from.y + (to.y - from.y) * share);
-    }
-    return NodePlaces.pack(best.y / METRES_PER_DEGREE, best.x / (METRES_PER_DEGREE * cosine));
+    double longest = LONGEST_DETOUR * from.distance(to) + SHORT_WAY_METRES;
+    Coordinate at =
+        street
+            .between(from, to)
+            .map(path -> new Ruler(path, from, to))
+            .filter(ruler -> ruler.reachMetres() <= FARTHEST_FROM_STREET_METRES)
+            .filter(ruler -> ruler.lengthMetres() <= longest)
+            .map(ruler -> ruler.at(share))
+            .orElse(new Coordinate(mix(from.x, to.x, share), mix(from.y, to.y, share)));
+    return NodePlaces.pack(at.y / METRES_PER_DEGREE, at.x / (METRES_PER_DEGREE * cosine));
   }
 
   /** The place a share of the length along packed places. */
@@ -86,15 +72,5 @@ final class Along {
     return new Coordinate(
         NodePlaces.lon(place) * METRES_PER_DEGREE * cosine,
         NodePlaces.lat(place) * METRES_PER_DEGREE);
-  }
-
-  /** Distance from the line, positive on its left. */
-  private static double side(LengthIndexedLine line, double at, Coordinate house) {
-    Coordinate foot = line.extractPoint(at);
-    Coordinate before = line.extractPoint(Math.max(line.getStartIndex(), at - 1));
-    Coordinate after = line.extractPoint(Math.min(line.getEndIndex(), at + 1));
-    double turn =
-        (after.x - before.x) * (house.y - before.y) - (after.y - before.y) * (house.x - before.x);
-    return turn >= 0 ? foot.distance(house) : -foot.distance(house);
   }
 }

@@ -10,8 +10,10 @@ import java.util.Optional;
  * other side; else only the street is known.
  */
 final class Sides {
-  private static final int WIDEST_GAP_NUMBERS = 40;
-  private static final double WIDEST_GAP_METRES = 600;
+  /** Farther than this from the nearer of its two neighbours a place is a guess. */
+  private static final int FARTHEST_NUMBERS = 40;
+
+  private static final double FARTHEST_METRES = 200;
   private static final int LETTER_METRES = 30;
   private static final int ACROSS_METRES = 30;
   private static final int LEAST_METRES = 10;
@@ -153,7 +155,7 @@ final class Sides {
     for (Known other : known) {
       boolean counts =
           sameSide ? other.number.sharesSideWith(wanted) : other.number.block() == wanted.block();
-      if (!counts || Math.abs(other.number.number() - wanted.number()) > WIDEST_GAP_NUMBERS) {
+      if (!counts) {
         continue;
       }
       if (other.number.number() < wanted.number()
@@ -167,6 +169,9 @@ final class Sides {
     if (low == null || high == null) {
       return Optional.empty();
     }
+    int above = wanted.number() - low.number.number();
+    int below = high.number.number() - wanted.number();
+    double share = (double) above / (above + below);
     // One number may stand on several objects: take the two that stand closest together.
     Known from = low;
     Known to = high;
@@ -182,12 +187,10 @@ final class Sides {
         }
       }
     }
-    if (gap > WIDEST_GAP_METRES) {
+    if (Math.min(above, below) > FARTHEST_NUMBERS
+        || Math.min(share, 1 - share) * gap > FARTHEST_METRES) {
       return Optional.empty();
     }
-    double share =
-        (double) (wanted.number() - low.number.number())
-            / (high.number.number() - low.number.number());
     long at = Along.between(from.hit.at(), to.hit.at(), share, piece.ways());
     String where = "between " + from.hit.number() + " and " + to.hit.number();
     return Optional.of(

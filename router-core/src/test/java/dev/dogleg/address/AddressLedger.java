@@ -6,11 +6,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Test;
@@ -23,7 +21,6 @@ import org.junit.jupiter.api.io.TempDir;
 class AddressLedger {
   private static final int SAMPLE = Integer.getInteger("dogleg.sample", 1000);
   private static final int MISSING = 500;
-  private static final int ROUNDS = 12;
 
   @TempDir static Path folder;
 
@@ -106,22 +103,7 @@ class AddressLedger {
   }
 
   private static void leftOut(AddressTrial trial, List<String> failures) {
-    LeftOut sum = new LeftOut();
-    Set<String> done = new HashSet<>();
-    // A house and its neighbours are never left out together, so small maps take several rounds.
-    for (int round = 0; round < ROUNDS && sum.asked < SAMPLE; round++) {
-      List<OwnAddresses.Own> houses = trial.betweenNeighbours(SAMPLE - sum.asked, done);
-      if (houses.isEmpty()) {
-        break;
-      }
-      Path cache = folder.resolve("without-" + trial.country + round);
-      try (AddressIndex index = trial.without(houses, cache)) {
-        for (OwnAddresses.Own asked : houses) {
-          sum.count(trial, asked, index.find(trial.country.plain(asked)), failures);
-        }
-      }
-    }
-    say("left out: " + sum);
+    say("left out: " + trial.leftOut(SAMPLE, folder, failures));
   }
 
   private static void speed(AddressTrial trial, AddressIndex index) {

@@ -13,6 +13,7 @@ import java.util.SplittableRandom;
 /** Look-ups on one extract, judged by its own tags; every draw by a fixed seed. */
 final class AddressTrial {
   static final long SEED = 20260301;
+  private static final int ROUNDS = 12;
 
   /** What a person writes who has no address. */
   private static final List<String> PLACES =
@@ -107,7 +108,7 @@ final class AddressTrial {
   }
 
   /** Houses between neighbours of their side, no two of them neighbours of each other. */
-  List<OwnAddresses.Own> betweenNeighbours(int count, Set<String> doneBefore) {
+  private List<OwnAddresses.Own> betweenNeighbours(int count, Set<String> doneBefore) {
     List<OwnAddresses.Own> chosen = new ArrayList<>();
     Set<String> kept = new HashSet<>();
     Set<String> leftOut = new HashSet<>();
@@ -134,6 +135,27 @@ final class AddressTrial {
       }
     }
     return chosen;
+  }
+
+  /**
+   * Looks up houses that were left out of the index though neighbours of their side stand in it. A
+   * house and its neighbours are never left out together, so small maps take several rounds.
+   */
+  LeftOut leftOut(int count, Path folder, List<String> failures) {
+    LeftOut sum = new LeftOut();
+    Set<String> done = new HashSet<>();
+    for (int round = 0; round < ROUNDS && sum.asked < count; round++) {
+      List<OwnAddresses.Own> houses = betweenNeighbours(count - sum.asked, done);
+      if (houses.isEmpty()) {
+        break;
+      }
+      try (AddressIndex index = without(houses, folder.resolve("without-" + country + round))) {
+        for (OwnAddresses.Own asked : houses) {
+          sum.count(this, asked, index.find(country.plain(asked)), failures);
+        }
+      }
+    }
+    return sum;
   }
 
   /** The next number of the same side in the same street, town and block; null where none. */
@@ -171,7 +193,7 @@ final class AddressTrial {
   }
 
   /** An index without some houses, in a cache of its own. */
-  AddressIndex without(List<OwnAddresses.Own> leftOut, Path otherCache) {
+  private AddressIndex without(List<OwnAddresses.Own> leftOut, Path otherCache) {
     Set<String> doors = new HashSet<>();
     leftOut.forEach(o -> doors.add(o.door()));
     Set<String> sources = new HashSet<>();
