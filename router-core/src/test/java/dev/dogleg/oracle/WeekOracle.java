@@ -1,0 +1,127 @@
+package dev.dogleg.oracle;
+
+import dev.dogleg.itinerary.DayChoice;
+import dev.dogleg.itinerary.DayRequest;
+import dev.dogleg.itinerary.Visit;
+import dev.dogleg.itinerary.WeekBooking;
+import dev.dogleg.itinerary.WeekDay;
+import dev.dogleg.itinerary.WeekRequest;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Tries every way to give the bookings of a small week to its van-days; each day by {@link
+ * DayOracle}.
+ */
+public final class WeekOracle {
+  private final WeekRequest request;
+  private final List<long[]> costsBySet = new ArrayList<>();
+  private final int[] choiceOf;
+  private int leftOut = Integer.MAX_VALUE;
+  private long cost = Long.MAX_VALUE;
+  private int[] best;
+
+  /**
+   * The best week.
+   *
+   * @param leftOutCounted fewest counted bookings left out
+   * @param costSixtieths least cost with so many
+   * @param choices for each booking the number of its choice taken in one such week; -1 where left
+   *     out
+   */
+  public record Best(int leftOutCounted, long costSixtieths, List<Integer> choices) {}
+
+  private WeekOracle(WeekRequest request) {
+    this.request = request;
+    choiceOf = new int[request.bookings().size()];
+    for (int day = 0; day < request.days().size(); day++) {
+      costsBySet.add(DayOracle.costsBySet(askedOf(request, day)));
+    }
+    best = choiceOf.clone();
+  }
+
+  /**
+   * The best week.
+   *
+   * @param request a week of few bookings and seconds
+   * @return its figures
+   */
+  public static Best best(WeekRequest request) {
+    WeekOracle oracle = new WeekOracle(request);
+    oracle.give(0);
+    return new Best(oracle.leftOut, oracle.cost, Arrays.stream(oracle.best).boxed().toList());
+  }
+
+  /**
+   * One van-day with everything that may be asked of it.
+   *
+   * @param request the week
+   * @param day number of the van-day
+   * @return the visits of all choices of that day, in the order of the bookings, on its terms
+   */
+  public static DayRequest askedOf(WeekRequest request, int day) {
+    List<Visit> visits = new ArrayList<>();
+    for (WeekBooking booking : request.bookings()) {
+      for (DayChoice choice : booking.choices()) {
+        if (choice.day() == day) {
+          visits.add(choice.visit());
+        }
+      }
+    }
+    WeekDay vanDay = request.days().get(day);
+    return new DayRequest(
+        vanDay.shift(),
+        visits,
+        vanDay.travel(),
+        request.prices(),
+        vanDay.terms(),
+        request.seed(),
+        request.effort());
+  }
+
+  private void give(int booking) {
+    if (booking == choiceOf.length) {
+      consider();
+      return;
+    }
+    for (int c = -1; c < request.bookings().get(booking).choices().size(); c++) {
+      choiceOf[booking] = c;
+      give(booking + 1);
+    }
+  }
+
+  private void consider() {
+    int[] sets = new int[costsBySet.size()];
+    int[] asked = new int[costsBySet.size()];
+    int out = 0;
+    long sum = 0;
+    for (int b = 0; b < choiceOf.length; b++) {
+      WeekBooking booking = request.bookings().get(b);
+      if (choiceOf[b] < 0) {
+        out += booking.counted() ? 1 : 0;
+        sum += booking.leftOutSixtieths();
+      }
+      for (int c = 0; c < booking.choices().size(); c++) {
+        DayChoice choice = booking.choices().get(c);
+        if (c == choiceOf[b]) {
+          sets[choice.day()] |= 1 << asked[choice.day()];
+          sum += choice.extraSixtieths();
+        }
+        asked[choice.day()]++;
+      }
+    }
+    for (int day = 0; day < sets.length; day++) {
+      long one = costsBySet.get(day)[sets[day]];
+      if (one >= DayOracle.NEVER) {
+        return;
+      }
+      sum += one;
+    }
+    if (out < leftOut || (out == leftOut && sum < cost)) {
+      leftOut = out;
+      cost = sum;
+      best = choiceOf.clone();
+    }
+  }
+}
