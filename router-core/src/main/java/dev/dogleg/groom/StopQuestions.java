@@ -124,7 +124,7 @@ public final class StopQuestions {
   }
 
   private static boolean isSenior(Pet pet, LocalDate date) {
-    return pet.tags().contains(SENIOR_TAG)
+    return pet.has(SENIOR_TAG, date)
         || pet.born()
             .filter(born -> !born.plusYears(SENIOR_YEARS.get(pet.species())).isAfter(date))
             .isPresent();

@@ -14,12 +14,18 @@ import java.util.stream.Collectors;
  * @param clients in the file's order
  * @param pets in the file's order
  * @param bookings in the file's order
+ * @param week days, rules, zones and errands
  */
 public record Book(
-    Business business, List<Client> clients, List<Pet> pets, List<Booking> bookings) {
+    Business business,
+    List<Client> clients,
+    List<Pet> pets,
+    List<Booking> bookings,
+    WeekBook week) {
 
   /** Checks ids and references. */
   public Book {
+    Objects.requireNonNull(week, "week");
     Objects.requireNonNull(business, "business");
     clients = List.copyOf(clients);
     pets = List.copyOf(pets);
@@ -39,6 +45,18 @@ public record Book(
       known(clientIds, booking.clientId());
       booking.pets().forEach(pet -> known(owned, pet.petId() + "\n" + booking.clientId()));
     }
+  }
+
+  /**
+   * A book without days, rules, zones and errands.
+   *
+   * @param business see the record
+   * @param clients see the record
+   * @param pets see the record
+   * @param bookings see the record
+   */
+  public Book(Business business, List<Client> clients, List<Pet> pets, List<Booking> bookings) {
+    this(business, clients, pets, bookings, WeekBook.NONE);
   }
 
   private static void unique(Set<String> ids, String id) {

@@ -18,6 +18,7 @@ import java.util.OptionalInt;
  * @param told a told time, binding on the (single) date; empty where none was told
  * @param status where it stands
  * @param note free text
+ * @param terms what it says for planning several days
  */
 public record Booking(
     String id,
@@ -28,10 +29,12 @@ public record Booking(
     OptionalInt minutes,
     Optional<ToldTime> told,
     BookingStatus status,
-    String note) {
+    String note,
+    BookingTerms terms) {
 
   /** Checks ids and ranges. */
   public Booking {
+    Objects.requireNonNull(terms, "terms");
     Ids.checked(id);
     Ids.checked(clientId);
     pets = List.copyOf(pets);
@@ -47,5 +50,31 @@ public record Booking(
     if (told.isPresent() && dates.isPresent() && !dates.get().single()) {
       throw new IllegalArgumentException("booking " + id + ": a told time needs one date");
     }
+  }
+
+  /**
+   * A booking that says nothing for planning several days.
+   *
+   * @param id see the record
+   * @param clientId see the record
+   * @param pets see the record
+   * @param dates see the record
+   * @param when see the record
+   * @param minutes see the record
+   * @param told see the record
+   * @param status see the record
+   * @param note see the record
+   */
+  public Booking(
+      String id,
+      String clientId,
+      List<BookedPet> pets,
+      Optional<DateSpan> dates,
+      When when,
+      OptionalInt minutes,
+      Optional<ToldTime> told,
+      BookingStatus status,
+      String note) {
+    this(id, clientId, pets, dates, when, minutes, told, status, note, BookingTerms.NONE);
   }
 }

@@ -25,6 +25,7 @@ import java.util.Optional;
  * @param extraPetSeconds more stop minutes for each further pet at the door, 0..3,600
  * @param planPercent which quantile of the groom minutes is planned with, 1..99 percent
  * @param worth what things are worth
+ * @param week what it says about planning several days together
  */
 public record Business(
     String name,
@@ -40,10 +41,12 @@ public record Business(
     int stopSeconds,
     int extraPetSeconds,
     int planPercent,
-    Worth worth) {
+    Worth worth,
+    WeekWishes week) {
 
   /** Checks ranges and that every groomer's van exists. */
   public Business {
+    Objects.requireNonNull(week, "week");
     Objects.requireNonNull(name, "name");
     Objects.requireNonNull(currency, "currency");
     Objects.requireNonNull(zone, "zone");
@@ -71,6 +74,57 @@ public record Business(
     check("stopSeconds", stopSeconds, 0, 7_200);
     check("extraPetSeconds", extraPetSeconds, 0, 3_600);
     check("planPercent", planPercent, 1, 99);
+  }
+
+  /**
+   * A business that says nothing about planning several days.
+   *
+   * @param name see the record
+   * @param country see the record
+   * @param currency see the record
+   * @param zone see the record
+   * @param drivesOnLeft see the record
+   * @param map see the record
+   * @param groomers see the record
+   * @param vans see the record
+   * @param dailyBreak see the record
+   * @param overtimeSeconds see the record
+   * @param stopSeconds see the record
+   * @param extraPetSeconds see the record
+   * @param planPercent see the record
+   * @param worth see the record
+   */
+  public Business(
+      String name,
+      String country,
+      Currency currency,
+      ZoneId zone,
+      boolean drivesOnLeft,
+      Optional<Path> map,
+      List<Groomer> groomers,
+      List<Van> vans,
+      Optional<BreakWish> dailyBreak,
+      int overtimeSeconds,
+      int stopSeconds,
+      int extraPetSeconds,
+      int planPercent,
+      Worth worth) {
+    this(
+        name,
+        country,
+        currency,
+        zone,
+        drivesOnLeft,
+        map,
+        groomers,
+        vans,
+        dailyBreak,
+        overtimeSeconds,
+        stopSeconds,
+        extraPetSeconds,
+        planPercent,
+        worth,
+        WeekWishes.STARTER);
   }
 
   private static void check(String name, int value, int least, int most) {

@@ -1,5 +1,6 @@
 package dev.dogleg.model;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -16,6 +17,7 @@ import java.util.Optional;
  * @param entry getting in: gate code, key, bell; free text, shown only to the groomer
  * @param extraStopSeconds added to each stop here, 0..7,200
  * @param notes free text
+ * @param tags tags of the client and of the place
  */
 public record Client(
     String id,
@@ -26,10 +28,12 @@ public record Client(
     String parking,
     String entry,
     int extraStopSeconds,
-    String notes) {
+    String notes,
+    List<Tag> tags) {
 
   /** Checks id and ranges. */
   public Client {
+    tags = List.copyOf(tags);
     Ids.checked(id);
     Objects.requireNonNull(name, "name");
     Objects.requireNonNull(tell, "tell");
@@ -44,5 +48,31 @@ public record Client(
       throw new IllegalArgumentException(
           "extraStopSeconds must lie in 0..7200, was " + extraStopSeconds);
     }
+  }
+
+  /**
+   * A client without tags.
+   *
+   * @param id see the record
+   * @param name see the record
+   * @param phone see the record
+   * @param tell see the record
+   * @param place see the record
+   * @param parking see the record
+   * @param entry see the record
+   * @param extraStopSeconds see the record
+   * @param notes see the record
+   */
+  public Client(
+      String id,
+      String name,
+      Optional<String> phone,
+      HowToTell tell,
+      Place place,
+      String parking,
+      String entry,
+      int extraStopSeconds,
+      String notes) {
+    this(id, name, phone, tell, place, parking, entry, extraStopSeconds, notes, List.of());
   }
 }

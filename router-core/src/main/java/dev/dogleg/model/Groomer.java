@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param daysOff days not worked
  * @param home where the day starts and ends
  * @param vanId with which van
+ * @param tags what rules may ask of the person
  */
 public record Groomer(
     String id,
@@ -27,10 +28,12 @@ public record Groomer(
     Map<DayOfWeek, WallSpan> hours,
     List<DateSpan> daysOff,
     Place home,
-    String vanId) {
+    String vanId,
+    List<Tag> tags) {
 
   /** Checks ranges. */
   public Groomer {
+    tags = List.copyOf(tags);
     Ids.checked(id);
     Objects.requireNonNull(name, "name");
     Objects.requireNonNull(home, "home");
@@ -48,6 +51,28 @@ public record Groomer(
         throw new IllegalArgumentException("a shift needs an end");
       }
     }
+  }
+
+  /**
+   * A groomer without tags.
+   *
+   * @param id see the record
+   * @param name see the record
+   * @param paceThousandths see the record
+   * @param hours see the record
+   * @param daysOff see the record
+   * @param home see the record
+   * @param vanId see the record
+   */
+  public Groomer(
+      String id,
+      String name,
+      int paceThousandths,
+      Map<DayOfWeek, WallSpan> hours,
+      List<DateSpan> daysOff,
+      Place home,
+      String vanId) {
+    this(id, name, paceThousandths, hours, daysOff, home, vanId, List.of());
   }
 
   /**

@@ -1,6 +1,7 @@
 package dev.dogleg.cli.csv;
 
 import dev.dogleg.cli.settings.Card;
+import dev.dogleg.cli.words.DateOrder;
 import dev.dogleg.cli.words.Slug;
 import dev.dogleg.fault.Fault;
 import dev.dogleg.fault.Faults;
@@ -10,6 +11,7 @@ import dev.dogleg.model.Book;
 import dev.dogleg.model.Booking;
 import dev.dogleg.model.Client;
 import dev.dogleg.model.Pet;
+import dev.dogleg.model.WeekBook;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -21,6 +23,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Joins the tables of a book: clients, their pets, their bookings. */
 final class BookBuilder {
@@ -48,9 +51,13 @@ final class BookBuilder {
         faults);
   }
 
-  ReadBook build(Table bookingTable, Table clientTable, Table petTable, Table placeTable) {
-    List<Cells> placeRows = cells(placeTable);
-    Corrections corrections = PlaceRows.read(placeRows, options.bounds());
+  ReadBook build(BookTables books) {
+    Table bookingTable = books.bookings();
+    Table clientTable = books.clients();
+    Table petTable = books.pets();
+    List<Cells> placeRows = cells(books.places());
+    DateOrder order = card.map(Card::dateOrder).orElse(DateOrder.ISO);
+    Corrections corrections = PlaceRows.read(placeRows, options.bounds(), order);
     card = card.map(read -> read.withHomes(corrections::applied));
     Context context = new Context(card, tables, options.bounds(), corrections, new HashMap<>());
     List<Cells> clientRows = new ArrayList<>(cells(clientTable));
@@ -74,9 +81,14 @@ final class BookBuilder {
       person.animals().forEach(animal -> PetRecord.read(animal, context));
     }
     List<Booking> bookings = bookings(bookingRows, context);
-    Faults all = collect(List.of(placeRows, clientRows, petRows, bookingRows), wideClients);
+    Set<String> bookingIds = bookings.stream().map(Booking::id).collect(Collectors.toSet());
+    WeekRows weekRows = books.week(this::cells);
+    WeekBook week = weekRows.read(context, bookingIds, sources);
+    List<List<Cells>> rows = new ArrayList<>(List.of(placeRows, clientRows, petRows, bookingRows));
+    rows.addAll(weekRows.tables());
+    Faults all = collect(rows, wideClients);
     Optional<Book> book =
-        all.stops() || card.isEmpty() ? Optional.empty() : Optional.of(book(bookings));
+        all.stops() || card.isEmpty() ? Optional.empty() : Optional.of(book(bookings, week));
     return new ReadBook(card, book, tables, corrections, sources, all);
   }
 
@@ -187,7 +199,7 @@ final class BookBuilder {
     return options.strict() && fault.severity() == Severity.ASIDE ? fault.as(Severity.STOP) : fault;
   }
 
-  private Book book(List<Booking> bookings) {
+  private Book book(List<Booking> bookings, WeekBook week) {
     List<Client> clients = new ArrayList<>();
     List<Pet> pets = new ArrayList<>();
     for (Person person : people.all()) {
@@ -201,6 +213,6 @@ final class BookBuilder {
         sources.pet(animal.id(), animal.cells().row());
       }
     }
-    return new Book(card.orElseThrow().business(), clients, pets, bookings);
+    return new Book(card.orElseThrow().business(), clients, pets, bookings, week);
   }
 }

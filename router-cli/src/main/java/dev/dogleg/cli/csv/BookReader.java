@@ -10,7 +10,6 @@ import dev.dogleg.fault.Where;
 import dev.dogleg.groom.GroomTables;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
@@ -28,8 +27,20 @@ public final class BookReader {
   /** Corrected addresses in a book folder; may be missing. */
   public static final String PLACES = "places.csv";
 
-  /** Names that later files of a book folder will have. */
-  private static final List<String> RESERVED = List.of("days.csv", "rules.csv");
+  /** Special days in a book folder; may be missing. */
+  public static final String DAYS = "days.csv";
+
+  /** Rules by tag in a book folder; may be missing. */
+  public static final String RULES = "rules.csv";
+
+  /** The groomer's own stops in a book folder; may be missing. */
+  public static final String ERRANDS = "errands.csv";
+
+  /** Zones in a book folder; may be missing. */
+  public static final String ZONES = "zones.csv";
+
+  /** Areas of zones in a book folder; may be missing. */
+  public static final String ZONE_AREAS = "zones.geojson";
 
   private final ReadOptions options;
   private final Faults faults = new Faults();
@@ -65,15 +76,21 @@ public final class BookReader {
     Table pets = alone ? Table.none(PETS) : optional(folder, PETS, Column.PETS_TABLE);
     // Beside a bookings file that lies about alone, nothing else is taken for part of a book.
     boolean isBook = !alone || Files.exists(folder.resolve(CardReader.FILE));
-    Table places = isBook ? optional(folder, PLACES, Column.PLACES) : Table.none(PLACES);
     GroomTables tables =
         isBook ? OwnTables.read(folder, options.tables(), faults) : options.tables();
-    if (isBook) {
-      reserved(folder);
-    }
     bookings = bookings.filter(table -> hasDoors(table, clients));
     return new BookBuilder(options, tables, card, faults)
-        .build(bookings.orElse(Table.none(BOOKINGS)), clients, pets, places);
+        .build(
+            new BookTables(
+                bookings.orElse(Table.none(BOOKINGS)),
+                clients,
+                pets,
+                isBook ? optional(folder, PLACES, Column.PLACES) : Table.none(PLACES),
+                isBook ? optional(folder, DAYS, Column.DAY_TABLE) : Table.none(DAYS),
+                isBook ? optional(folder, RULES, Column.RULES) : Table.none(RULES),
+                isBook ? optional(folder, ERRANDS, Column.ERRANDS) : Table.none(ERRANDS),
+                isBook ? optional(folder, ZONES, Column.ZONES) : Table.none(ZONES),
+                isBook ? areas(folder) : ZoneAreas.none()));
   }
 
   private Optional<Card> card(boolean alone, Path folder) {
@@ -106,19 +123,12 @@ public final class BookReader {
         .flatMap(file -> TableReader.read(file, columns, faults));
   }
 
-  private void reserved(Path folder) {
-    for (String name : RESERVED) {
-      if (Files.exists(folder.resolve(name))) {
-        faults.add(
-            new Fault(
-                "not-read-yet",
-                Severity.LOOK,
-                Where.file(name),
-                "",
-                "is not read by this version: its rules are not kept",
-                "take it out of the folder once you have seen to it by hand"));
-      }
-    }
+  private ZoneAreas areas(Path folder) {
+    return Files.exists(folder.resolve(ZONE_AREAS))
+        ? TextFile.read(folder.resolve(ZONE_AREAS), ZONE_AREAS, faults)
+            .map(text -> ZoneAreas.read(text, faults))
+            .orElseGet(ZoneAreas::none)
+        : ZoneAreas.none();
   }
 
   /** Somebody has to say where the doors are. */

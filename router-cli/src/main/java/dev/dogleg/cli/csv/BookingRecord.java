@@ -12,6 +12,7 @@ import dev.dogleg.groom.Match;
 import dev.dogleg.model.BookedPet;
 import dev.dogleg.model.Booking;
 import dev.dogleg.model.BookingStatus;
+import dev.dogleg.model.BookingTerms;
 import dev.dogleg.model.CoatState;
 import dev.dogleg.model.DateSpan;
 import dev.dogleg.model.ToldTime;
@@ -62,6 +63,7 @@ final class BookingRecord {
         cells.read(
             Column.MINUTES,
             text -> MinutesGrammar.read(text, PetRecord.LEAST_MINUTES, MOST_MINUTES));
+    BookingTerms terms = BookingTermCells.read(cells, context, status, told.isPresent());
     Optional<Person> person = people.find(cells);
     List<Animal> animals = person.map(this::animals).orElse(List.of());
     List<BookedPet> pets = pets(animals);
@@ -80,7 +82,8 @@ final class BookingRecord {
             minutes.map(OptionalInt::of).orElse(OptionalInt.empty()),
             told,
             status,
-            cells.text(Column.NOTE)));
+            cells.text(Column.NOTE),
+            terms));
   }
 
   /** Client and pets by their ids, and the dates: depends on this row alone. */

@@ -5,11 +5,15 @@ import dev.dogleg.cli.words.PhoneGrammar;
 import dev.dogleg.cli.words.PointGrammar;
 import dev.dogleg.cli.words.Reading;
 import dev.dogleg.cli.words.Remark;
+import dev.dogleg.cli.words.TagGrammar;
 import dev.dogleg.fault.Severity;
 import dev.dogleg.model.Client;
 import dev.dogleg.model.GeoPoint;
 import dev.dogleg.model.HowToTell;
 import dev.dogleg.model.Place;
+import dev.dogleg.model.Tag;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -39,9 +43,15 @@ final class ClientRecord {
         cells
             .read(Column.EXTRA_MINUTES, text -> MinutesGrammar.read(text, 0, MOST_EXTRA_MINUTES))
             .orElse(0);
+    List<Tag> tags =
+        new ArrayList<>(
+            cells
+                .readOrLook(Column.TAGS, text -> TagGrammar.read(text, context.dateOrder()))
+                .orElse(List.of()));
     if (cells.bad() || place.isEmpty()) {
       return;
     }
+    tags.addAll(context.corrections().tags(place.get().address()));
     person.client(
         new Client(
             person.id(),
@@ -52,7 +62,8 @@ final class ClientRecord {
             cells.text(Column.PARKING),
             cells.text(Column.ENTRY),
             60 * extra,
-            cells.text(Column.NOTES)));
+            cells.text(Column.NOTES),
+            tags));
   }
 
   private static Optional<Place> place(Cells cells, Context context) {

@@ -78,11 +78,67 @@ public enum Column {
   /** Latitude. */
   LAT,
   /** Longitude. */
-  LON;
+  LON,
+  /** Water of a pet's bath. */
+  LITRES,
+  /** Whether a booking may be moved. */
+  MOVES,
+  /** Worth of a waiting-list booking. */
+  VALUE,
+  /** Preferred days and hours. */
+  LIKES,
+  /** Groomer of a booking, day, errand or zone. */
+  GROOMER,
+  /** Van that a booking needs. */
+  VAN,
+  /** What of the earlier plan stays. */
+  LOCK,
+  /** Shift of a day. */
+  HOURS,
+  /** Where a day starts. */
+  START,
+  /** Where a day ends. */
+  END,
+  /** Who comes along. */
+  HELPER,
+  /** Whether a day is not worked. */
+  OFF,
+  /** Name of a rule. */
+  RULE,
+  /** What a rule says. */
+  SHAPE,
+  /** Whom a rule concerns. */
+  A,
+  /** Other side of a rule. */
+  B,
+  /** Days on which a rule holds. */
+  ON,
+  /** At most so many. */
+  NUMBER,
+  /** Places in the day. */
+  AT_PLACE,
+  /** Must or rather. */
+  STRENGTH,
+  /** Last day of a rule. */
+  UNTIL,
+  /** Line on the day of a stop. */
+  LINE,
+  /** Where a rule comes from. */
+  PROVENANCE,
+  /** Name of an errand. */
+  ERRAND,
+  /** Name of a zone. */
+  ZONE,
+  /** Days of a zone. */
+  DAYS,
+  /** Postcodes of a zone. */
+  POSTCODES,
+  /** From where minutes are counted. */
+  FROM;
 
   static final Set<Column> CLIENTS =
       EnumSet.of(
-          CLIENT, CLIENT_ID, PHONE, TELL, ADDRESS, PIN, PARKING, ENTRY, EXTRA_MINUTES, NOTES);
+          CLIENT, CLIENT_ID, PHONE, TELL, ADDRESS, PIN, PARKING, ENTRY, EXTRA_MINUTES, NOTES, TAGS);
   static final Set<Column> PETS_TABLE =
       EnumSet.of(
           PET,
@@ -100,9 +156,42 @@ public enum Column {
           EVERY_WEEKS,
           BORN,
           LAST_GROOMED,
-          RABIES_UNTIL);
+          RABIES_UNTIL,
+          LITRES);
   static final Set<Column> BOOKINGS = bookings();
-  static final Set<Column> PLACES = EnumSet.of(ADDRESS, LAT, LON, NOTE);
+  static final Set<Column> PLACES = EnumSet.of(ADDRESS, LAT, LON, NOTE, TAGS);
+  static final Set<Column> DAY_TABLE =
+      EnumSet.of(DATE, GROOMER, HOURS, START, END, HELPER, OFF, TAGS, NOTE);
+  static final Set<Column> RULES =
+      EnumSet.of(
+          RULE,
+          SHAPE,
+          A,
+          B,
+          ON,
+          WHEN,
+          NUMBER,
+          MINUTES,
+          AT_PLACE,
+          STRENGTH,
+          UNTIL,
+          LINE,
+          PROVENANCE);
+  static final Set<Column> ERRANDS =
+      EnumSet.of(ERRAND, DATE, WHEN, MINUTES, ADDRESS, GROOMER, NOTE);
+  static final Set<Column> ZONES =
+      EnumSet.of(ZONE, DAYS, POSTCODES, FROM, MINUTES, GROOMER, STRENGTH, NOTE);
+
+  /** Columns without which no row of a table can be read. */
+  private static final Set<Column> NEEDED = EnumSet.of(CLIENT, RULE, ERRAND, ZONE, HELPER);
+
+  /** The column without which no row of a table can be read, or empty. */
+  static Optional<Column> needed(Set<Column> table) {
+    return table.stream()
+        .filter(NEEDED::contains)
+        .map(column -> column == HELPER ? DATE : column)
+        .findFirst();
+  }
 
   private static Set<Column> bookings() {
     Set<Column> all =
@@ -118,7 +207,13 @@ public enum Column {
             COAT_STATE,
             TOLD,
             STATUS,
-            NOTE);
+            NOTE,
+            MOVES,
+            VALUE,
+            LIKES,
+            GROOMER,
+            VAN,
+            LOCK);
     all.addAll(CLIENTS);
     all.addAll(PETS_TABLE);
     return all;

@@ -3,9 +3,13 @@ package dev.dogleg.cli.csv;
 import dev.dogleg.cli.settings.Card;
 import dev.dogleg.cli.words.DateOrder;
 import dev.dogleg.cli.words.MapBounds;
+import dev.dogleg.cli.words.PointGrammar;
+import dev.dogleg.cli.words.Reading;
 import dev.dogleg.cli.words.WeightGrammar;
 import dev.dogleg.groom.GroomTables;
 import dev.dogleg.groom.PetLook;
+import dev.dogleg.model.GeoPoint;
+import dev.dogleg.model.Place;
 import dev.dogleg.model.Species;
 import dev.dogleg.model.WallSpan;
 import java.util.Map;
@@ -31,6 +35,14 @@ record Context(
 
   WallSpan usualHours() {
     return card.map(Card::usualHours).orElse(DAYTIME);
+  }
+
+  /** A place as typed, with its corrected point where there is one. */
+  Place placed(String address) {
+    Reading<GeoPoint> pin = PointGrammar.read(address, bounds);
+    return pin.value().isPresent()
+        ? new Place(address, pin.value())
+        : corrections.applied(new Place(address, Optional.empty()));
   }
 
   DateOrder dateOrder() {

@@ -2,9 +2,11 @@ package dev.dogleg.cli.csv;
 
 import dev.dogleg.model.GeoPoint;
 import dev.dogleg.model.Place;
+import dev.dogleg.model.Tag;
 import java.text.Normalizer;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -18,13 +20,24 @@ public final class Corrections {
   private static final Pattern SIGNS = Pattern.compile("[^\\p{L}\\p{M}\\p{N}]+");
 
   private final Map<String, GeoPoint> points;
+  private final Map<String, List<Tag>> tags;
 
-  private Corrections(Map<String, GeoPoint> points) {
+  private Corrections(Map<String, GeoPoint> points, Map<String, List<Tag>> tags) {
     this.points = Collections.unmodifiableMap(new LinkedHashMap<>(points));
+    this.tags = Collections.unmodifiableMap(new LinkedHashMap<>(tags));
   }
 
   static Corrections of(Map<String, GeoPoint> byKey) {
-    return new Corrections(byKey);
+    return new Corrections(byKey, Map.of());
+  }
+
+  static Corrections of(Map<String, GeoPoint> byKey, Map<String, List<Tag>> tags) {
+    return new Corrections(byKey, tags);
+  }
+
+  /** Tags of the place at an address. */
+  List<Tag> tags(String address) {
+    return tags.getOrDefault(key(address), List.of());
   }
 
   static String key(String address) {

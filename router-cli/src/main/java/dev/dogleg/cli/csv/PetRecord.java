@@ -5,15 +5,16 @@ import dev.dogleg.cli.words.MinutesGrammar;
 import dev.dogleg.cli.words.MoneyGrammar;
 import dev.dogleg.cli.words.Reading;
 import dev.dogleg.cli.words.Remark;
+import dev.dogleg.cli.words.TagGrammar;
 import dev.dogleg.fault.Faults;
 import dev.dogleg.groom.AddOn;
 import dev.dogleg.groom.GroomTables;
 import dev.dogleg.groom.ServiceOrder;
 import dev.dogleg.model.Pet;
 import dev.dogleg.model.Species;
+import dev.dogleg.model.Tag;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -25,6 +26,8 @@ import java.util.Set;
 final class PetRecord {
   /** Least groom minutes that make sense for one pet. */
   static final int LEAST_MINUTES = 3;
+
+  private static final int MOST_LITRES = 500;
 
   /** Most groom minutes that make sense for one pet. */
   static final int MOST_MINUTES = 480;
@@ -70,11 +73,18 @@ final class PetRecord {
     Optional<LocalDate> last =
         never ? Optional.empty() : cells.readOrLook(Column.LAST_GROOMED, this::day);
     Optional<LocalDate> rabies = cells.readOrLook(Column.RABIES_UNTIL, this::day);
+    List<Tag> tags =
+        new ArrayList<>(
+            cells
+                .readOrLook(Column.TAGS, text -> TagGrammar.read(text, context.dateOrder()))
+                .orElse(List.of()));
+    Optional<Integer> litres = cells.readOrLook(Column.LITRES, PetRecord::litres);
     if (cells.bad() || animal.owner().client().isEmpty()) {
       return;
     }
-    Set<String> tags = new LinkedHashSet<>(tags(cells.text(Column.TAGS)));
-    tags.addAll(looks.tags());
+    looks.tags().stream()
+        .filter(word -> tags.stream().noneMatch(tag -> tag.name().equals(word)))
+        .forEach(word -> tags.add(Tag.of(word)));
     Pet pet =
         new Pet(
             animal.id(),
@@ -95,7 +105,8 @@ final class PetRecord {
             last,
             never,
             rabies,
-            looks.guessed());
+            looks.guessed(),
+            litres.map(OptionalInt::of).orElse(OptionalInt.empty()));
     animal.sound(pet, order, looks.state());
   }
 
@@ -114,15 +125,13 @@ final class PetRecord {
     return names;
   }
 
-  private static List<String> tags(String text) {
-    List<String> tags = new ArrayList<>();
-    for (String tag : text.split("[;,]")) {
-      String plain = tag.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", "-");
-      if (!plain.isEmpty()) {
-        tags.add(plain);
-      }
-    }
-    return tags;
+  private static Reading<Integer> litres(String text) {
+    String number = text.toLowerCase(Locale.ROOT).replaceAll("\\s*(l|litres?|liters?)$", "");
+    return number.matches("\\d{1,3}") && Integer.parseInt(number) <= MOST_LITRES
+        ? Reading.of(Integer.parseInt(number))
+        : Reading.none(
+            Remark.look(
+                "bad-number", "whole litres from 0 to " + MOST_LITRES + " were expected", ""));
   }
 
   private static Reading<Integer> weeks(String text) {

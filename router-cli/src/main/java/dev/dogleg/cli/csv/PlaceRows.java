@@ -1,11 +1,14 @@
 package dev.dogleg.cli.csv;
 
+import dev.dogleg.cli.words.DateOrder;
 import dev.dogleg.cli.words.MapBounds;
 import dev.dogleg.cli.words.PointGrammar;
 import dev.dogleg.cli.words.Reading;
 import dev.dogleg.cli.words.Remark;
+import dev.dogleg.cli.words.TagGrammar;
 import dev.dogleg.fault.Severity;
 import dev.dogleg.model.GeoPoint;
+import dev.dogleg.model.Tag;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,12 +18,19 @@ import java.util.Optional;
 final class PlaceRows {
   private PlaceRows() {}
 
-  static Corrections read(List<Cells> rows, Optional<MapBounds> bounds) {
+  static Corrections read(List<Cells> rows, Optional<MapBounds> bounds, DateOrder order) {
     Map<String, GeoPoint> points = new LinkedHashMap<>();
+    Map<String, List<Tag>> tags = new LinkedHashMap<>();
     Map<String, Integer> rowOf = new LinkedHashMap<>();
     for (Cells cells : rows) {
       if (!cells.has(Column.ADDRESS)) {
         cells.aside("missing-cell", Column.ADDRESS, "an address as typed was expected", "");
+        continue;
+      }
+      cells
+          .readOrLook(Column.TAGS, text -> TagGrammar.read(text, order))
+          .ifPresent(read -> tags.put(Corrections.key(cells.text(Column.ADDRESS)), read));
+      if (cells.has(Column.TAGS) && !cells.has(Column.LAT) && !cells.has(Column.LON)) {
         continue;
       }
       if (!cells.has(Column.LAT) || !cells.has(Column.LON)) {
@@ -49,6 +59,6 @@ final class PlaceRows {
       }
       rowOf.putIfAbsent(key, cells.row().where().row());
     }
-    return Corrections.of(points);
+    return Corrections.of(points, tags);
   }
 }

@@ -9,6 +9,9 @@ public final class Sources {
   private final Map<String, Row> clients = new HashMap<>();
   private final Map<String, Row> pets = new HashMap<>();
   private final Map<String, Row> bookings = new HashMap<>();
+  private final Map<String, Row> rules = new HashMap<>();
+  private final Map<String, Row> errands = new HashMap<>();
+  private final Map<String, Row> zones = new HashMap<>();
   private final Map<Where, Map<String, String>> raw = new HashMap<>();
 
   Sources() {}
@@ -23,6 +26,18 @@ public final class Sources {
 
   void booking(String id, Row row) {
     bookings.put(id, row);
+  }
+
+  void rule(String name, Row row) {
+    rules.put(name, row);
+  }
+
+  void errand(String id, Row row) {
+    errands.put(id, row);
+  }
+
+  void zone(String name, Row row) {
+    zones.put(name, row);
   }
 
   void raw(Row row) {
@@ -60,6 +75,41 @@ public final class Sources {
    */
   public Where booking(String bookingId, Column column) {
     return bookings.get(bookingId).at(column);
+  }
+
+  /**
+   * Where a cell of a rule stands.
+   *
+   * @param name name of a rule of the book
+   * @param column one of the rules' columns
+   * @return file, row, column
+   */
+  public Where rule(String name, Column column) {
+    return rules.get(name).at(column);
+  }
+
+  /**
+   * Where a cell of an errand stands.
+   *
+   * @param errandId id of an errand of the book
+   * @param column one of the errands' columns
+   * @return file, row, column
+   */
+  public Where errand(String errandId, Column column) {
+    return errands.get(errandId).at(column);
+  }
+
+  /**
+   * Where a cell of a zone stands.
+   *
+   * @param name name of a zone of the book
+   * @param column one of the zones' columns
+   * @return file, row, column; the file alone for a zone that no row names
+   */
+  public Where zone(String name, Column column) {
+    return zones.containsKey(name)
+        ? zones.get(name).at(column)
+        : Where.file(BookReader.ZONE_AREAS).at(name);
   }
 
   /**

@@ -63,8 +63,9 @@ final class TableReader {
     Faults ofHeader = new Faults();
     Header header = Header.read(cells.get(0), known, first, ofHeader);
     faults.addAll(ofHeader);
-    if (!header.has(Column.CLIENT) && known.contains(Column.CLIENT)) {
-      faults.add(noClient(header, first));
+    Optional<Column> needed = Column.needed(known).filter(column -> !header.has(column));
+    if (needed.isPresent()) {
+      faults.add(without(needed.get(), header, first));
       return Optional.empty();
     }
     for (RecordCutter.Broken broken : cutter.broken()) {
@@ -99,16 +100,16 @@ final class TableReader {
     return at >= 0 && at < parts.length && !parts[at].replace("\"", "").isBlank();
   }
 
-  private Fault noClient(Header header, Where where) {
+  private Fault without(Column needed, Header header, Where where) {
     boolean noNames = header.columns().stream().noneMatch(Optional::isPresent);
     return new Fault(
         "missing-column",
         Severity.STOP,
-        where.at(Column.CLIENT.label()),
+        where.at(needed.label()),
         "",
         noNames
             ? "a first line with the names of the columns was expected"
-            : "the column client is needed",
+            : "the column " + needed.label() + " is needed",
         "columns: " + String.join(", ", Column.labels(known)));
   }
 

@@ -19,10 +19,19 @@ final class WideRows {
   /** Columns that speak of a pet in a wide row; service and minutes are the booking's there. */
   private static final Set<Column> OF_PETS = ofPets();
 
+  /** Columns that speak of a client in a wide row; tags are the pet's there. */
+  private static final Set<Column> OF_CLIENTS = ofClients();
+
   private final People people;
 
   WideRows(People people) {
     this.people = people;
+  }
+
+  private static Set<Column> ofClients() {
+    Set<Column> columns = EnumSet.copyOf(Column.CLIENTS);
+    columns.remove(Column.TAGS);
+    return columns;
   }
 
   private static Set<Column> ofPets() {
@@ -51,9 +60,7 @@ final class WideRows {
           row.has(Column.CLIENT_ID)
               ? "id " + row.cell(Column.CLIENT_ID)
               : Slug.fold(row.cell(Column.CLIENT));
-      byClient
-          .computeIfAbsent(key, ignored -> new Merged(row.where()))
-          .add(booking, Column.CLIENTS);
+      byClient.computeIfAbsent(key, ignored -> new Merged(row.where())).add(booking, OF_CLIENTS);
     }
     return byClient.values().stream().map(Merged::cells).toList();
   }

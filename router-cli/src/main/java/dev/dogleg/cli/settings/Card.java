@@ -7,6 +7,8 @@ import dev.dogleg.model.Business;
 import dev.dogleg.model.Groomer;
 import dev.dogleg.model.Place;
 import dev.dogleg.model.WallSpan;
+import dev.dogleg.model.WaterWish;
+import dev.dogleg.model.WeekWishes;
 import dev.dogleg.model.Worth;
 import java.util.List;
 import java.util.Objects;
@@ -44,6 +46,18 @@ public record Card(
     return from < to ? new WallSpan(from, to) : new WallSpan(0, WallSpan.MIDNIGHT);
   }
 
+  private WeekWishes week(UnaryOperator<Place> corrected) {
+    WeekWishes week = business.week();
+    WaterWish water = week.water();
+    List<Place> places = water.places().stream().map(corrected).toList();
+    return new WeekWishes(
+        week.whenFull(),
+        week.prices(),
+        new WaterWish(water.atHome(), places, water.seconds(), water.most()),
+        week.balance(),
+        week.helpers());
+  }
+
   /** {@return what things are worth, in the planner's form} */
   public Prices prices() {
     Worth worth = business.worth();
@@ -55,7 +69,7 @@ public record Card(
   }
 
   /**
-   * The same card with the homes of its groomers at other places.
+   * The same card with the homes of its groomers and the water places elsewhere.
    *
    * @param corrected gives the place to take for a place of the card
    * @return the card
@@ -72,7 +86,8 @@ public record Card(
                         groomer.hours(),
                         groomer.daysOff(),
                         corrected.apply(groomer.home()),
-                        groomer.vanId()))
+                        groomer.vanId(),
+                        groomer.tags()))
             .toList();
     Business moved =
         new Business(
@@ -89,7 +104,8 @@ public record Card(
             business.stopSeconds(),
             business.extraPetSeconds(),
             business.planPercent(),
-            business.worth());
+            business.worth(),
+            week(corrected));
     return new Card(moved, dateOrder, weightUnit, inForce);
   }
 }

@@ -12,6 +12,7 @@ import dev.dogleg.model.Business;
 import dev.dogleg.model.Groomer;
 import dev.dogleg.model.Van;
 import dev.dogleg.model.WallSpan;
+import dev.dogleg.model.WeekWishes;
 import dev.dogleg.model.Worth;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -73,7 +74,10 @@ final class CardBuilder {
     int stop = 60 * top.whole("stop_minutes", 0, 120, 18);
     int further = 60 * top.whole("further_pet_minutes", 0, 60, 7);
     int percent = top.whole("plan_percent", 1, 99, 50);
-    Worth worth = worth(currency);
+    Optional<CardMap> prices = top.map("prices");
+    Worth worth = worth(currency, prices);
+    WeekWishes week = new WeekCard(log, top, order).read(prices);
+    prices.ifPresent(CardMap::close);
     top.close();
     if (log.stopped() || country.isEmpty() || zone.isEmpty()) {
       return Optional.empty();
@@ -93,7 +97,8 @@ final class CardBuilder {
             stop,
             further,
             percent,
-            worth);
+            worth,
+            week);
     return Optional.of(new Card(business, order, unit, log.inForce()));
   }
 
@@ -192,7 +197,7 @@ final class CardBuilder {
   }
 
   /** The plain questions set starter prices; a price named under {@code prices} wins. */
-  private Worth worth(Currency currency) {
+  private Worth worth(Currency currency, Optional<CardMap> section) {
     boolean early = top.yes("home_early", false);
     boolean miles = top.yes("fewer_miles", false);
     boolean changes = top.yes("fewest_changes", true);
@@ -200,7 +205,6 @@ final class CardBuilder {
     long usualHour = 45 * Math.round(Math.pow(10, exponent));
     long hour = top.read("hour_worth", usualHour, "45", text -> MoneyGrammar.read(text, currency));
     int waitingList = 60 * top.whole("waiting_list_minutes", 0, 1_440, 60);
-    Optional<CardMap> section = top.map("prices");
     int kilometre = miles ? 60 : 20;
     int waiting = 20;
     int overtime = 120;
@@ -213,7 +217,6 @@ final class CardBuilder {
       overtime = own.whole("overtime_minute_seconds", 0, 36_000, overtime);
       end = own.whole("end_minute_seconds", 0, 3_600, end);
       change = own.whole("change_seconds", 0, 36_000, change);
-      own.close();
     }
     if (hour < 1) {
       log.stop(

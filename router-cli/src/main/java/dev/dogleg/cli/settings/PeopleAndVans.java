@@ -12,6 +12,7 @@ import dev.dogleg.model.DateSpan;
 import dev.dogleg.model.GeoPoint;
 import dev.dogleg.model.Groomer;
 import dev.dogleg.model.Place;
+import dev.dogleg.model.Tag;
 import dev.dogleg.model.Van;
 import dev.dogleg.model.WallSpan;
 import java.time.DayOfWeek;
@@ -57,7 +58,8 @@ final class PeopleAndVans {
               section.yes("ferries", false),
               litres(section, "fresh_litres"),
               litres(section, "grey_litres"),
-              section.yes("lift", false));
+              section.yes("lift", false),
+              WeekCard.tags(log, section, order));
       section.close();
       if (vans.stream().anyMatch(other -> other.id().equals(van.id()))) {
         log.stop("duplicate-key", section.where("name"), van.name(), "is the name of two vans", "");
@@ -93,6 +95,7 @@ final class PeopleAndVans {
       List<DateSpan> daysOff = daysOff(section);
       Optional<Place> home = home(section);
       Optional<String> van = van(section, vans);
+      List<Tag> tags = WeekCard.tags(log, section, order);
       section.close();
       if (home.isEmpty() || van.isEmpty()) {
         continue;
@@ -102,7 +105,8 @@ final class PeopleAndVans {
         log.stop("duplicate-key", section.where("name"), name.orElse(""), "is the name of two", "");
       } else {
         groomers.add(
-            new Groomer(id, name.orElse("groomer"), pace, hours, daysOff, home.get(), van.get()));
+            new Groomer(
+                id, name.orElse("groomer"), pace, hours, daysOff, home.get(), van.get(), tags));
       }
     }
     return groomers;

@@ -17,6 +17,7 @@ import dev.dogleg.model.HowToTell;
 import dev.dogleg.model.Pet;
 import dev.dogleg.model.SizeClass;
 import dev.dogleg.model.Species;
+import dev.dogleg.model.Tag;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -58,7 +59,7 @@ class BookFolderTest {
     assertEquals(Optional.of(SizeClass.SMALL), biscuit.size());
     assertEquals(Optional.of(Coat.CURLY), biscuit.coat());
     assertEquals(Behaviour.NERVOUS, biscuit.behaviour());
-    assertEquals(List.of("senior", "heart"), biscuit.tags());
+    assertEquals(List.of(Tag.of("senior"), Tag.of("heart")), biscuit.tags());
     assertEquals(Optional.of("full"), biscuit.usualService());
     assertEquals(OptionalInt.of(80), biscuit.usualMinutes());
     assertEquals(OptionalLong.of(6_500), biscuit.priceMinor());
