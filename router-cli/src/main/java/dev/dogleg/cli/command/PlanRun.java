@@ -2,6 +2,7 @@ package dev.dogleg.cli.command;
 
 import dev.dogleg.cli.console.Console;
 import dev.dogleg.cli.console.ExitCode;
+import dev.dogleg.cli.csv.BookReader;
 import dev.dogleg.cli.export.DayText;
 import dev.dogleg.cli.export.NoRoomCsv;
 import dev.dogleg.cli.export.PlanCsv;
@@ -14,10 +15,14 @@ import dev.dogleg.cli.export.WholeFiles;
 import dev.dogleg.cli.prepare.Calendar;
 import dev.dogleg.cli.prepare.MapInUse;
 import dev.dogleg.cli.prepare.Preparation;
+import dev.dogleg.fault.Fault;
 import dev.dogleg.fault.FaultException;
 import dev.dogleg.fault.Faults;
+import dev.dogleg.fault.Severity;
+import dev.dogleg.fault.Where;
 import dev.dogleg.itinerary.Finding;
 import dev.dogleg.model.Booking;
+import dev.dogleg.model.WeekBook;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -66,6 +71,7 @@ final class PlanRun {
       return stopped();
     }
     BookInput input = read.get();
+    notKeptYet(input).forEach(faults::add);
     LocalDate tomorrow = surroundings.tomorrow(input.book().business().zone());
     Optional<LocalDate> first =
         order.from().or(() -> Calendar.earliest(input.book().bookings(), tomorrow));
@@ -93,6 +99,35 @@ final class PlanRun {
       failed.faults().forEach(faults::add);
       return stopped();
     }
+  }
+
+  /** Says of which tables the plan takes no notice. */
+  private static List<Fault> notKeptYet(BookInput input) {
+    WeekBook week = input.book().week();
+    List<Fault> faults = new ArrayList<>();
+    if (!week.rules().isEmpty()) {
+      faults.add(notKept(BookReader.RULES));
+    }
+    if (!week.days().isEmpty()) {
+      faults.add(notKept(BookReader.DAYS));
+    }
+    if (!week.errands().isEmpty()) {
+      faults.add(notKept(BookReader.ERRANDS));
+    }
+    if (!week.zones().isEmpty()) {
+      faults.add(notKept(BookReader.ZONES));
+    }
+    return faults;
+  }
+
+  private static Fault notKept(String file) {
+    return new Fault(
+        "not-kept-yet",
+        Severity.LOOK,
+        Where.file(file),
+        "",
+        "is read and checked, but the plan does not keep it yet",
+        "see to it by hand");
   }
 
   private ExitCode finish(BookInput input, DaysRun run, List<LocalDate> dates) throws IOException {

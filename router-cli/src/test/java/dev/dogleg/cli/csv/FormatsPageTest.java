@@ -16,7 +16,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** {@code docs/FORMATS.md} says what the readers do. */
+/** {@code docs/FORMATS.md} and {@code docs/formats-week.md} say what the readers do. */
 class FormatsPageTest {
   private static final Path ROOT = Path.of(System.getProperty("dogleg.root"));
   private static final Pattern CODE = Pattern.compile("\\[([a-z0-9-]+)\\]$", Pattern.MULTILINE);
@@ -24,7 +24,8 @@ class FormatsPageTest {
   @TempDir Path dir;
 
   private static String page() throws IOException {
-    return Files.readString(ROOT.resolve("docs/FORMATS.md"));
+    return Files.readString(ROOT.resolve("docs/FORMATS.md"))
+        + Files.readString(ROOT.resolve("docs/formats-week.md"));
   }
 
   @Test
