@@ -1,5 +1,7 @@
 package dev.dogleg.plan;
 
+import dev.dogleg.schedule.RunEnvelope;
+
 /**
  * A lower bound on what the rest of a day is worth: the legs still to drive, the visits left out.
  */
@@ -28,4 +30,22 @@ interface CompletionBound {
 
   /** {@return bound of the whole day} */
   long ofDay();
+
+  /** {@return whether {@link #clip} knows the hours and so pays} */
+  default boolean timed() {
+    return false;
+  }
+
+  /**
+   * Shortens runs to the seconds from which the day can still be finished below a limit.
+   *
+   * @param runs runs of being ready to leave {@code last}
+   * @param sets the sets
+   * @param set visits served so far, {@code last} among them
+   * @param last visit whose door is left next
+   * @param taken whether the break was taken
+   * @param limit a whole value of this or more is useless
+   */
+  default void clip(
+      RunEnvelope runs, VisitSets sets, int set, int last, boolean taken, long limit) {}
 }

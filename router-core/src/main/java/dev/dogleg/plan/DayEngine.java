@@ -11,6 +11,7 @@ import java.util.function.Consumer;
  */
 final class DayEngine {
   private static final int BEAM = 100;
+  private static final int NARROW = 2;
   private static final int SHARE = 50;
   private static final long TABLE_STEPS = 6_000_000;
 
@@ -21,7 +22,31 @@ final class DayEngine {
   }
 
   DayAnswer solve(WorkMeter meter) {
-    DayValue value = new DayValue(day);
+    return solve(new DayValue(day), meter);
+  }
+
+  /** The best day that serves every visit, booked or not; a value of one left out where none. */
+  DayAnswer serveAll(WorkMeter meter) {
+    if (day.size() == 0) {
+      return new DayAnswer(new int[0], 0, 0);
+    }
+    if (day.size() > SubsetBound.MOST) {
+      throw new IllegalArgumentException("at most " + SubsetBound.MOST + " visits in a set");
+    }
+    DayValue value = new DayValue(day, true);
+    LeastLegs legs = new LeastLegs(day);
+    FirstPlan first = new FirstPlan(day.size(), value, new OrderCost(day), meter);
+    SubsetBound all = new SubsetBound(day, value, legs, false, meter);
+    first.offer(all.order());
+    long limit = Math.min(first.value(), DayValue.BOOKED);
+    CompletionBound floors = new SetFloors(day, all, limit, meter);
+    if (floors.ofDay() >= limit) {
+      return new DayAnswer(first.order(), first.value(), first.value());
+    }
+    return between(floors, value, first, limit, meter);
+  }
+
+  private DayAnswer solve(DayValue value, WorkMeter meter) {
     FirstPlan first = new FirstPlan(day.size(), value, new OrderCost(day), meter);
     LeastLegs legs = new LeastLegs(day);
     if (day.size() > NgBound.MOST) {
@@ -36,9 +61,26 @@ final class DayEngine {
   private DayAnswer few(DayValue value, FirstPlan first, LeastLegs legs, WorkMeter meter) {
     SubsetBound all = new SubsetBound(day, value, legs, false, meter);
     first.offer(all.order());
-    first.improve();
-    CompletionBound bound =
+    if (first.value() >= DayValue.BOOKED) {
+      first.improve();
+    }
+    SubsetBound states =
         first.value() < DayValue.BOOKED ? all : new SubsetBound(day, value, legs, true, meter);
+    CompletionBound bound = new SetFloors(day, states, first.value(), meter);
+    if (bound.ofDay() >= first.value()) {
+      return new DayAnswer(first.order(), first.value(), first.value());
+    }
+    return between(bound, value, first, first.value(), meter);
+  }
+
+  /** A narrow search for a good day, then the whole one for a better. */
+  private DayAnswer between(
+      CompletionBound bound, DayValue value, FirstPlan first, long limit, WorkMeter meter) {
+    DaySearch beam = new DaySearch(day, value, bound, limit, NARROW, meter);
+    beam.run();
+    if (beam.found()) {
+      first.offer(beam.order());
+    }
     return search(bound, value, first, meter);
   }
 

@@ -151,8 +151,10 @@ final class DaySearch {
     scratch.clear();
     step.limit(Math.min(day.latestEnd(), bound.latest(sets, with, j)), best - rest);
     for (int run = 0; run < source.size(); run++) {
+      step.linger(longestLinger(source, run, set, i, taken && breakAt == BreakAt.NOWHERE));
       step.toVisit(source, run, i, j, breakAt, scratch, source.trail(run));
     }
+    bound.clip(scratch, sets, with, j, taken, best);
     Node reached = null;
     RunEnvelope target = null;
     int lastFrom = -2;
@@ -178,6 +180,19 @@ final class DaySearch {
           scratch.cost(run),
           trail);
     }
+  }
+
+  /** Longest paid waiting at a served door after which the best known can still be beaten. */
+  private long longestLinger(RunEnvelope source, int run, int set, int i, boolean taken) {
+    if (!bound.timed() || i >= n || day.waitPrice() == 0) {
+      return Long.MAX_VALUE;
+    }
+    int from = source.unpaidUntil(run);
+    long rest = bound.after(sets, set, i, true, from);
+    if (!taken) {
+      rest = Math.min(rest, bound.after(sets, set, i, false, from));
+    }
+    return Math.max(0, best - source.cost(run) - rest) / day.waitPrice();
   }
 
   private Node node(int set, long leftOut) {

@@ -19,13 +19,19 @@ final class DayValue {
   private final long all;
 
   DayValue(DayModel day) {
+    this(day, false);
+  }
+
+  /** Values where, if {@code all}, a waiting-list visit must be served like a booked one. */
+  DayValue(DayModel day, boolean all) {
     leftOut = new long[day.size()];
     long sum = 0;
     for (int visit = 0; visit < day.size(); visit++) {
-      leftOut[visit] = day.visit(visit).booked() ? BOOKED : day.visit(visit).leftOutSixtieths();
+      boolean must = all || day.visit(visit).booked();
+      leftOut[visit] = must ? BOOKED : day.visit(visit).leftOutSixtieths();
       sum += leftOut[visit];
     }
-    all = sum;
+    this.all = sum;
   }
 
   /** {@return value of leaving out one visit} */

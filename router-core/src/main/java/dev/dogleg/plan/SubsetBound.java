@@ -25,12 +25,14 @@ final class SubsetBound implements CompletionBound {
   private final LeastLegs legs;
   private final int[] earliest;
   private final int[] latest;
+  private final long[] spent;
   private final int[] restSeconds;
   private final long[] rest;
   private final long[] leftOut;
   private final byte[] best;
   private final long day;
   private final CountBound count;
+  private final long enough;
   private int firstVisit = -1;
 
   SubsetBound(
@@ -42,6 +44,7 @@ final class SubsetBound implements CompletionBound {
     int sets = 1 << n;
     earliest = new int[sets * n];
     latest = new int[sets * n];
+    spent = new long[sets * n];
     restSeconds = new int[sets * n];
     rest = new long[sets * n];
     best = new byte[sets * n];
@@ -52,7 +55,7 @@ final class SubsetBound implements CompletionBound {
     }
     forwards();
     meter.count((long) sets * n);
-    long enough = mayLeaveOut ? DayValue.NONE : DayValue.BOOKED;
+    enough = mayLeaveOut ? DayValue.NONE : DayValue.BOOKED;
     for (int set = sets - 1; set > 0; set--) {
       for (int i = 0; i < n; i++) {
         if ((set >>> i & 1) != 0) {
@@ -90,8 +93,9 @@ final class SubsetBound implements CompletionBound {
 
   private void forwards() {
     Arrays.fill(earliest, NEVER);
+    Arrays.fill(spent, DayValue.NONE);
     for (int j = 0; j < n; j++) {
-      reach(model.start(), model.from(), j, (1 << j) * n + j);
+      reach(model.start(), model.from(), 0, j, (1 << j) * n + j);
     }
     int sets = 1 << n;
     for (int set = 1; set < sets; set++) {
@@ -100,19 +104,60 @@ final class SubsetBound implements CompletionBound {
         if (ready < NEVER) {
           for (int open = sets - 1 & ~set; open != 0; open &= open - 1) {
             int j = Integer.numberOfTrailingZeros(open);
-            reach(i, ready, j, (set | 1 << j) * n + j);
+            reach(i, ready, spent[set * n + i], j, (set | 1 << j) * n + j);
           }
         }
       }
     }
   }
 
-  private void reach(int i, int ready, int j, int state) {
+  private void reach(int i, int ready, long cost, int j, int state) {
     int arrive = ready + legs.seconds(i, j, ready);
-    if (arrive <= model.latestArrival(j)) {
+    int latestArrival = model.latestArrival(j);
+    if (arrive <= latestArrival) {
       int next = Math.max(arrive, model.earliestService(j)) + model.service(j);
       earliest[state] = Math.min(earliest[state], next);
+      int leave = Math.max(ready, latestArrival - legs.seconds(i, j));
+      spent[state] = Math.min(spent[state], cost + legs.price(i, j, ready, leave));
     }
+  }
+
+  /** {@return whether a day through a state may be worth less than a limit} */
+  boolean alive(int set, int last, long limit) {
+    int state = set * n + last;
+    return earliest[state] <= latest[state]
+        && spent[state]
+                + withEnd(rest[state], earliest[state] + restSeconds[state], mayBeSingle(set))
+            < limit;
+  }
+
+  private static boolean mayBeSingle(int set) {
+    return (set & set - 1) == 0;
+  }
+
+  /** {@return least price of the legs up to the last door of a state} */
+  long spent(int set, int last) {
+    return spent[set * n + last];
+  }
+
+  /** {@return first second at which the last door of a state can be left} */
+  int earliest(int set, int last) {
+    return earliest[set * n + last];
+  }
+
+  /** {@return last second at which the last door of a state can be left} */
+  int latest(int set, int last) {
+    return latest[set * n + last];
+  }
+
+  /** {@return value of leaving out all visits that a set does not hold} */
+  long leftOut(int set) {
+    return leftOut[set];
+  }
+
+  /** {@return whether a day may end with a set} */
+  boolean mayEnd(int set) {
+    return leftOut[set] < enough;
   }
 
   private void backwards(int set, int i, boolean mayEnd) {
@@ -167,7 +212,7 @@ final class SubsetBound implements CompletionBound {
       return DayValue.NONE;
     }
     int leave = Math.max(earliestLeave, earliest[state]);
-    boolean maybeSingle = (bits & bits - 1) == 0;
+    boolean maybeSingle = mayBeSingle(bits);
     long found = withEnd(rest[state], leave + restSeconds[state], taken || maybeSingle);
     return count == null
         ? found

@@ -64,6 +64,21 @@ final class DayDoors {
     return doors;
   }
 
+  /** {@return the doors of some of the visits, in the order given} */
+  DayDoors part(int[] some) {
+    List<Visit> chosen = IntStream.of(some).mapToObj(visits::get).toList();
+    int[] index = IntStream.of(some).map(visit -> requestIndex[visit]).toArray();
+    DayDoors part = new DayDoors(chosen, index, place[place.length - 2], place[place.length - 1]);
+    for (int k = 0; k < some.length; k++) {
+      part.arriveFrom[k] = arriveFrom[some[k]];
+      part.arriveTo[k] = arriveTo[some[k]];
+      part.doneBy[k] = doneBy[some[k]];
+      part.vanFrom[k] = vanFrom[some[k]];
+      part.vanTo[k] = vanTo[some[k]];
+    }
+    return part;
+  }
+
   /** Visits at places 1..n with one arrival window each, inside a day of any unit of time. */
   static DayDoors plain(int[] open, int[] close, int endPlace, int from, int latestEnd) {
     int n = open.length;

@@ -6,6 +6,7 @@ import dev.dogleg.itinerary.DayShift;
 import dev.dogleg.itinerary.Visit;
 import dev.dogleg.time.TimeWindow;
 import dev.dogleg.travel.TravelTimes;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -105,6 +106,34 @@ public final class DayModel {
     breakTo = day.breakTo;
     prices = day.prices.times(scale, perSecond);
     legs = day.legs.priced(scale);
+  }
+
+  /** The same day with some of its visits. */
+  private DayModel(DayModel day, int[] some) {
+    int n = day.size();
+    int[] nodes = Arrays.copyOf(some, some.length + 2);
+    nodes[some.length] = n;
+    nodes[some.length + 1] = n + 1;
+    doors = day.doors.part(some);
+    travel = day.travel;
+    from = day.from;
+    to = day.to;
+    latestEnd = day.latestEnd;
+    breakLength = day.breakLength;
+    breakFrom = day.breakFrom;
+    breakTo = day.breakTo;
+    prices = day.prices;
+    legs = day.legs.part(nodes);
+  }
+
+  /**
+   * The same day with some of its visits, which share what the legs have remembered.
+   *
+   * @param visits numbers of visits, rising; visit k of the part is {@code visits[k]}
+   * @return the day; its {@link #requestIndex} is that of the whole
+   */
+  public DayModel part(int[] visits) {
+    return new DayModel(this, visits);
   }
 
   /**
@@ -301,6 +330,11 @@ public final class DayModel {
    */
   public int steadyUntil(int i, int j, int leave) {
     return legs.spans(i, j).steadyUntil(leave);
+  }
+
+  /** A leg seen roughly; a road must lead there. */
+  LegCells cells(int i, int j) {
+    return legs.cells(i, j);
   }
 
   /**

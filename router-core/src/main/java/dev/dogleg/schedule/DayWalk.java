@@ -88,8 +88,8 @@ final class DayWalk {
   }
 
   private boolean leads(int k, int t, boolean taken, long spent) {
-    return chain.runFrom(k, t, t, t, taken, slot)
-        && spent + chain.bestCost() == cost
+    return chain.runFrom(k, t, t, t, taken, slot, spent)
+        && chain.bestCost() == cost
         && chain.bestEnd() == end;
   }
 

@@ -114,6 +114,11 @@ final class OrderBounds {
     return restCost[k];
   }
 
+  /** {@return first second at which position {@code k} can be ready} */
+  int earliest(int k) {
+    return earliest[k];
+  }
+
   /** {@return last second by which position {@code k} may be ready} */
   int readyBy(int k) {
     return readyBy[k];

@@ -16,6 +16,7 @@ final class OrderChain {
   private final DayModel day;
   private int[] order;
   private final OrderBounds bounds;
+  private final OrderFloor floors;
   private long costBelow;
   private int beam;
   private final MissLog stepLog = new MissLog();
@@ -39,6 +40,7 @@ final class OrderChain {
     this.day = day;
     this.scale = scale;
     this.bounds = new OrderBounds(day);
+    this.floors = new OrderFloor(day);
     step = new StopStep(day, stepLog);
     breakStep = new StopStep(day, breakLog);
     quietStep = new StopStep(day);
@@ -69,14 +71,24 @@ final class OrderChain {
     choose(visits);
     costBelow = limit;
     beam = widest;
-    return bounds.choose(visits) && bounds.wholeCost() < limit;
+    if (!bounds.choose(visits) || bounds.wholeCost() >= limit) {
+      return false;
+    }
+    floors.choose(visits, bounds);
+    return floor() < limit;
   }
 
   /** Times the rest of the order: leaving position {@code at} (-1: the start place) in a span. */
   boolean runFrom(int at, int earliest, int latest, int leaveBy, boolean breakTaken, int slot) {
+    return runFrom(at, earliest, latest, leaveBy, breakTaken, slot, 0);
+  }
+
+  /** Likewise where a cost was spent before. */
+  boolean runFrom(
+      int at, int earliest, int latest, int leaveBy, boolean breakTaken, int slot, long spent) {
     open.clear();
     taken.clear();
-    (breakTaken ? taken : open).add(earliest, latest, leaveBy, 0, 0);
+    (breakTaken ? taken : open).add(earliest, latest, leaveBy, spent, 0);
     return onwards(at, slot);
   }
 
@@ -106,11 +118,16 @@ final class OrderChain {
   private boolean onwards(int at, int slot) {
     miss = null;
     breakLog.clear();
+    boolean limited = costBelow != IMPOSSIBLE;
     for (int k = at; k + 1 < order.length; k++) {
+      if (limited) {
+        open.clip(floors.from(k, false), costBelow);
+        taken.clip(floors.from(k, true), costBelow);
+      }
       stepLog.clear();
       nextOpen.clear();
       nextTaken.clear();
-      if (costBelow != IMPOSSIBLE) {
+      if (limited) {
         step.limit(bounds.readyBy(k + 1), costBelow - bounds.restCost(k + 1));
         breakStep.limit(bounds.readyBy(k + 1), costBelow - bounds.restCost(k + 1));
       } else {
@@ -119,14 +136,14 @@ final class OrderChain {
       }
       int i = k < 0 ? day.start() : order[k];
       int j = order[k + 1];
-      all(step, open, i, j, BreakAt.NOWHERE, nextOpen);
-      all(step, taken, i, j, BreakAt.NOWHERE, nextTaken);
+      all(step, open, i, j, BreakAt.NOWHERE, nextOpen, k, false);
+      all(step, taken, i, j, BreakAt.NOWHERE, nextTaken, k, true);
       if (day.hasBreak() && k >= 0) {
         if (slot == ANY_SLOT || slot == 2 * k) {
-          all(breakStep, open, i, j, BreakAt.BEFORE_LEAVING, nextTaken);
+          all(breakStep, open, i, j, BreakAt.BEFORE_LEAVING, nextTaken, k, false);
         }
         if (slot == ANY_SLOT || slot == 2 * k + 1) {
-          all(breakStep, open, i, j, BreakAt.ON_ARRIVAL, nextTaken);
+          all(breakStep, open, i, j, BreakAt.ON_ARRIVAL, nextTaken, k, false);
         }
       }
       swap();
@@ -176,10 +193,31 @@ final class OrderChain {
   }
 
   private void all(
-      StopStep by, RunEnvelope source, int i, int j, BreakAt breakAt, RunEnvelope target) {
+      StopStep by,
+      RunEnvelope source,
+      int i,
+      int j,
+      BreakAt breakAt,
+      RunEnvelope target,
+      int k,
+      boolean breakTaken) {
     for (int run = 0; run < source.size(); run++) {
+      by.linger(k < 0 ? 0 : longestLinger(source, run, k, breakTaken));
       by.toVisit(source, run, i, j, breakAt, target, 0);
     }
+  }
+
+  /** Longest paid waiting at position {@code k} after which the limit can still be met. */
+  private long longestLinger(RunEnvelope source, int run, int k, boolean breakTaken) {
+    if (costBelow == IMPOSSIBLE || day.waitPrice() == 0) {
+      return Long.MAX_VALUE;
+    }
+    int b = source.unpaidUntil(run);
+    long rest = floors.from(k, true).least(b, Integer.MAX_VALUE);
+    if (!breakTaken) {
+      rest = Math.min(rest, floors.from(k, false).least(b, Integer.MAX_VALUE));
+    }
+    return Math.max(0, costBelow - source.cost(run) - rest) / day.waitPrice();
   }
 
   private void swap() {
@@ -191,14 +229,14 @@ final class OrderChain {
     nextTaken = takenBefore;
   }
 
-  /** {@return latest leaving of the start place at which the chosen order may be possible} */
-  int latestStart() {
-    return bounds.latestStart();
+  /** {@return a leaving of the start place at which the chosen order seems cheapest} */
+  int hopefulStart() {
+    return floors.from(-1, false).cheapest(day.from);
   }
 
   /** {@return a cost that the chosen order cannot be below} */
   long floor() {
-    return bounds.wholeCost();
+    return floors.from(-1, false).least(day.from, day.latestEnd);
   }
 
   /** {@return cost of the last run, with its scale; only where it was possible} */

@@ -3,16 +3,15 @@ package dev.dogleg.schedule;
 /**
  * The least cost of an order of visits, without stating its timing: what a search asks many times.
  *
- * <p>Maintainers: where the limit is far above what the order needs at least, a few starts with few
- * runs each give a tighter one first. Mutable inside, one thread.
+ * <p>Maintainers: where the limit is far above what the order needs at least, the most hopeful
+ * start with few runs gives a tighter one first. Mutable inside, one thread.
  */
 public final class OrderCost {
   /** Answer for an order that cannot be driven. */
   public static final long IMPOSSIBLE = OrderChain.IMPOSSIBLE;
 
   private static final int BEAM = 3;
-  private static final int STARTS = 3;
-  private static final int LOOSE = 32;
+  private static final int LOOSE = 512;
 
   private final DayModel day;
   private final OrderChain chain;
@@ -63,17 +62,12 @@ public final class OrderCost {
     return below < limit ? below : IMPOSSIBLE;
   }
 
-  /** Tries a few starts with few runs each, so that the exact pass has a limit to go by. */
+  /** Tries the start that seems best with few runs, so that the exact pass has a limit to go by. */
   private long narrow(int[] order, long limit) {
-    long below = limit;
-    int latestStart = chain.latestStart();
-    for (int part = 0; part <= STARTS; part++) {
-      int start = latestStart - (int) ((long) (latestStart - day.from) * part / STARTS);
-      if (chain.choose(order, below, BEAM)
-          && chain.runFrom(-1, start, start, start, false, OrderChain.ANY_SLOT)) {
-        below = Math.min(below, chain.bestCost());
-      }
-    }
-    return below;
+    int start = chain.hopefulStart();
+    boolean better =
+        chain.choose(order, limit, BEAM)
+            && chain.runFrom(-1, start, start, start, false, OrderChain.ANY_SLOT);
+    return better ? Math.min(limit, chain.bestCost()) : limit;
   }
 }

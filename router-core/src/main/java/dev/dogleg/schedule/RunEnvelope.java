@@ -142,6 +142,27 @@ public final class RunEnvelope {
   }
 
   /**
+   * Shortens every run to the seconds from which the day can still be finished below a limit.
+   *
+   * @param rest what the rest of the day costs at least
+   * @param limit a whole cost of this or more is useless
+   */
+  public void clip(CostFloor rest, long limit) {
+    int kept = 0;
+    for (int run = 0; run < size; run++) {
+      int first = rest.firstBelow(a[run], b[run], limit - c[run]);
+      if (first <= b[run]) {
+        int last = rest.lastBelow(first, b[run], limit - c[run]);
+        copy(run, kept);
+        a[kept] = first;
+        b[kept] = last;
+        kept++;
+      }
+    }
+    size = kept;
+  }
+
+  /**
    * Keeps only the cheapest runs.
    *
    * @param most how many, 1 or more

@@ -30,6 +30,7 @@ public final class StopStep {
   private final MissLog log;
   private int readyBy = Integer.MAX_VALUE;
   private long costBelow = Long.MAX_VALUE;
+  private long longestLinger = Long.MAX_VALUE;
 
   /**
    * For planners.
@@ -54,6 +55,15 @@ public final class StopStep {
   public void limit(int latestReady, long limit) {
     readyBy = latestReady;
     costBelow = limit;
+  }
+
+  /**
+   * Says how long paid waiting at a served door can be of use in the steps that follow.
+   *
+   * @param seconds seconds
+   */
+  public void linger(long seconds) {
+    longestLinger = seconds;
   }
 
   /**
@@ -92,6 +102,9 @@ public final class StopStep {
     if (!day.reaches(i, j)) {
       miss("no-road", 0);
       return;
+    }
+    if (longestLinger < m - b) {
+      m = Math.max(a, b + (int) longestLinger);
     }
     long fixed = c + day.legPrice(i, j);
     long least = fixed + day.drivePrice() * day.leastDrive(i, j);

@@ -141,6 +141,36 @@ public final class BandedTravelTimes implements TravelTimes {
     return last;
   }
 
+  /**
+   * {@inheritDoc}
+   *
+   * <p>Maintainers: while neither leaving nor arriving passes a band's start, arrival is a straight
+   * line rounded up to whole seconds, so no duration in between is below both ends.
+   */
+  @Override
+  public int straightUntil(int from, int to, int leaveSeconds) {
+    int pair = pair(from, to);
+    int band = traffic.bandAt(leaveSeconds);
+    int seconds = pathSeconds[pair * bandCount + band];
+    if (band == bandCount - 1 || seconds == 0) {
+      return steadyUntil(from, to, leaveSeconds);
+    }
+    long perSecond = (WHOLE_PATH + seconds - 1) / seconds;
+    long left = WHOLE_PATH;
+    for (int next = band + 1; next < bandCount && left > 0; next++) {
+      long last = bandStart[band + 1] - (left + perSecond - 1) / perSecond;
+      if (last >= leaveSeconds) {
+        return (int) last;
+      }
+      int inNext = pathSeconds[pair * bandCount + next];
+      if (next == bandCount - 1 || inNext == 0) {
+        break;
+      }
+      left -= (WHOLE_PATH + inNext - 1) / inNext * (bandStart[next + 1] - bandStart[next]);
+    }
+    return bandStart[band + 1] - 1;
+  }
+
   @Override
   public int leastDriveSeconds(int from, int to) {
     return leastSeconds[pair(from, to)];

@@ -49,6 +49,21 @@ public interface TravelTimes {
   int steadyUntil(int from, int to, int leaveSeconds);
 
   /**
+   * How long the duration stays, rises or falls evenly.
+   *
+   * @param from place left
+   * @param to place reached
+   * @param leaveSeconds elapsed seconds at which the van would leave
+   * @return a second {@code u >= leaveSeconds} such that between any two leaving times {@code x <
+   *     y} of {@code leaveSeconds..u} no duration is less than the smaller of those at {@code x}
+   *     and {@code y}; {@link #FOREVER} where that never ends
+   * @throws IllegalArgumentException where no road leads there
+   */
+  default int straightUntil(int from, int to, int leaveSeconds) {
+    return steadyUntil(from, to, leaveSeconds);
+  }
+
+  /**
    * Least duration over every leaving time: a lower bound.
    *
    * @param from place left

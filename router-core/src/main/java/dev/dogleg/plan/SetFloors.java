@@ -1,0 +1,207 @@
+package dev.dogleg.plan;
+
+import dev.dogleg.schedule.CostFloor;
+import dev.dogleg.schedule.DayModel;
+import dev.dogleg.schedule.FloorStep;
+import dev.dogleg.schedule.RunEnvelope;
+import java.util.Arrays;
+
+/**
+ * Least value of the rest of a day as a function of the hour, for days of few visits.
+ *
+ * <p>Maintainers: backwards over the (set, last visit) through which {@link SubsetBound} still sees
+ * a day below the limit, with {@link FloorStep}: traffic, windows, waiting, break and the price of
+ * the end count, so hardly any partial day survives it that is not part of a best one.
+ */
+final class SetFloors implements CompletionBound {
+  /** Flat pieces that differ by less than this part of the limit are one. */
+  private static final int PART = 4096;
+
+  private final int n;
+  private final DayModel model;
+  private final SubsetBound states;
+  private final FloorStep step;
+  private final long limit;
+  private final int[] slot;
+  private Door[] doors = new Door[64];
+  private int size;
+  private long day;
+  private CostFloor open = new CostFloor(32);
+  private CostFloor taken = new CostFloor(32);
+  private CostFloor spare = new CostFloor(32);
+  private final CostFloor next = new CostFloor(32);
+  private final CostFloor other = new CostFloor(32);
+
+  /** The floors of one set and last visit: ready to leave, and arriving. */
+  private static final class Door {
+    private CostFloor open;
+    private CostFloor taken;
+    private CostFloor arriveOpen;
+    private CostFloor arriveTaken;
+    private long least;
+    private int latest;
+  }
+
+  SetFloors(DayModel model, SubsetBound states, long limit, WorkMeter meter) {
+    this.model = model;
+    this.states = states;
+    this.limit = limit;
+    n = model.size();
+    step = new FloorStep(model, (limit % DayValue.BOOKED) / PART / Math.max(1, n));
+    int sets = 1 << n;
+    slot = new int[sets * n];
+    for (int set = sets - 1; set > 0; set--) {
+      for (int left = set; left != 0; left &= left - 1) {
+        int i = Integer.numberOfTrailingZeros(left);
+        if (states.alive(set, i, limit)) {
+          meter.count(1);
+          door(set, i);
+        }
+      }
+    }
+    day = states.mayEnd(0) ? states.leftOut(0) : DayValue.NONE;
+    for (int j = 0; j < n; j++) {
+      int first = slot[(1 << j) * n + j];
+      if (first > 0) {
+        step.leg(
+            doors[first - 1].arriveOpen, model.start(), j, model.from(), model.latestEnd(), next);
+        day = Math.min(day, next.least(model.from(), model.latestEnd()));
+      }
+    }
+  }
+
+  private void door(int set, int i) {
+    int first = states.earliest(set, i);
+    int last = states.latest(set, i);
+    open.clear();
+    taken.clear();
+    boolean pauses = model.hasBreak();
+    if (states.mayEnd(set)) {
+      boolean needed = pauses && (set & set - 1) != 0;
+      int endBy = needed ? Math.min(model.latestEnd(), model.breakFrom()) : model.latestEnd();
+      step.home(i, endBy, first, last, open);
+      open.raise(states.leftOut(set));
+      if (pauses) {
+        step.home(i, model.latestEnd(), first, last, taken);
+        taken.raise(states.leftOut(set));
+      }
+    }
+    for (int rest = (1 << n) - 1 & ~set; rest != 0; rest &= rest - 1) {
+      int j = Integer.numberOfTrailingZeros(rest);
+      int to = slot[(set | 1 << j) * n + j];
+      if (to > 0) {
+        Door door = doors[to - 1];
+        step.leg(door.arriveOpen, i, j, first, last, next);
+        addOpen(first, last);
+        if (pauses) {
+          step.leg(door.arriveTaken, i, j, first, last, next);
+          addTaken(first, last);
+        }
+      }
+    }
+    step.linger(taken, first);
+    if (pauses) {
+      step.breakFirst(taken, next);
+      addOpen(first, last);
+    }
+    step.linger(open, first);
+    open.cut(first, limit - states.spent(set, i));
+    taken.cut(first, limit - states.spent(set, i));
+    if (!open.empty() || !taken.empty()) {
+      keep(set, i, pauses);
+    }
+  }
+
+  private void addOpen(int first, int last) {
+    if (!next.empty()) {
+      spare.lesser(open, next, first, last, 0);
+      CostFloor old = open;
+      open = spare;
+      spare = old;
+    }
+  }
+
+  private void addTaken(int first, int last) {
+    if (!next.empty()) {
+      spare.lesser(taken, next, first, last, 0);
+      CostFloor old = taken;
+      taken = spare;
+      spare = old;
+    }
+  }
+
+  private void keep(int set, int i, boolean pauses) {
+    Door door = new Door();
+    door.open = open.trimmed();
+    door.taken = pauses ? taken.trimmed() : door.open;
+    door.least =
+        Math.min(
+            open.least(model.from(), model.latestEnd()),
+            taken.least(model.from(), model.latestEnd()));
+    door.latest = Math.max(open.last(), taken.last());
+    step.arriving(open, i, next);
+    if (pauses) {
+      step.arriving(taken, i, other);
+      door.arriveTaken = other.trimmed();
+      step.arrivingForBreak(taken, i, other);
+      spare.lesser(next, other, model.from(), model.latestEnd(), 0);
+      door.arriveOpen = spare.trimmed();
+    } else {
+      door.arriveOpen = next.trimmed();
+    }
+    if (size == doors.length) {
+      doors = Arrays.copyOf(doors, size * 2);
+    }
+    doors[size++] = door;
+    slot[set * n + i] = size;
+  }
+
+  private Door door(VisitSets sets, int set, int last) {
+    int found = slot[(int) sets.bits(set) * n + last];
+    return found == 0 ? null : doors[found - 1];
+  }
+
+  @Override
+  public long after(VisitSets sets, int set, int last, boolean breakTaken, int earliest) {
+    Door door = door(sets, set, last);
+    if (door == null) {
+      return DayValue.NONE;
+    }
+    if (earliest <= model.from()) {
+      return door.least;
+    }
+    return (breakTaken ? door.taken : door.open).least(earliest, model.latestEnd());
+  }
+
+  @Override
+  public int latest(VisitSets sets, int set, int last) {
+    Door door = door(sets, set, last);
+    return door == null ? -1 : door.latest;
+  }
+
+  @Override
+  public long ofDay() {
+    return day;
+  }
+
+  @Override
+  public boolean timed() {
+    return true;
+  }
+
+  @Override
+  public void clip(
+      RunEnvelope runs, VisitSets sets, int set, int last, boolean breakTaken, long below) {
+    Door door = door(sets, set, last);
+    if (door == null) {
+      runs.clear();
+    } else {
+      runs.clip(breakTaken ? door.taken : door.open, below);
+    }
+  }
+
+  /** {@return number of doors with a floor} */
+  int size() {
+    return size;
+  }
+}
