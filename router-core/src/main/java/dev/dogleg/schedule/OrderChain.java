@@ -202,7 +202,7 @@ final class OrderChain {
       int k,
       boolean breakTaken) {
     for (int run = 0; run < source.size(); run++) {
-      by.linger(k < 0 ? 0 : longestLinger(source, run, k, breakTaken));
+      by.linger(longestLinger(source, run, k, breakTaken));
       by.toVisit(source, run, i, j, breakAt, target, 0);
     }
   }
@@ -211,6 +211,9 @@ final class OrderChain {
   private long longestLinger(RunEnvelope source, int run, int k, boolean breakTaken) {
     if (costBelow == IMPOSSIBLE || day.waitPrice() == 0) {
       return Long.MAX_VALUE;
+    }
+    if (k < 0) {
+      return 0;
     }
     int b = source.unpaidUntil(run);
     long rest = floors.from(k, true).least(b, Integer.MAX_VALUE);
