@@ -4,6 +4,7 @@ import dev.dogleg.itinerary.BreakRule;
 import dev.dogleg.itinerary.DayRequest;
 import dev.dogleg.itinerary.DayShift;
 import dev.dogleg.itinerary.Visit;
+import dev.dogleg.itinerary.WaterUse;
 import dev.dogleg.time.TimeWindow;
 import java.util.List;
 import java.util.OptionalInt;
@@ -12,16 +13,26 @@ import java.util.function.Predicate;
 
 /** Whether one visit fits into the day alone, and by how much a rule is missed. */
 final class AloneRoom {
+  private final DayRequest request;
+  private final Visit visit;
+  private final RoomTerms terms;
   private final DayShift shift;
   private final Onward onward;
   private final Door door;
   private final boolean roads;
+  private final boolean allowed;
 
-  AloneRoom(DayRequest request, Visit visit) {
+  AloneRoom(DayRequest request, Visit visit, RoomTerms terms) {
+    this.request = request;
+    this.visit = visit;
+    this.terms = terms;
     this.shift = request.shift();
     BreakRule none = null;
     this.onward = new Onward(request.travel(), none);
-    this.door = Door.of(visit);
+    this.door = Door.of(visit, terms.served(visit, 1, null));
+    this.allowed =
+        terms.broken(List.of(visit.id())).isEmpty()
+            && terms.after(WaterUse.NONE, visit).isPresent();
     this.roads =
         request.travel().reaches(shift.startPlace(), visit.place())
             && request.travel().reaches(visit.place(), shift.endPlace());
@@ -44,7 +55,7 @@ final class AloneRoom {
       case "done-by" -> fits(door.doneBy(TimeWindow.DAY_END), 0);
       case "van-within" -> fits(door.staying(Visit.ANY_TIME), 0);
       case "day-end" -> fits(door, 2 * TimeWindow.DAY_END);
-      default -> false;
+      default -> terms.knows(rule) && new AloneRoom(request, visit, terms.without(rule)).exists();
     };
   }
 
@@ -87,6 +98,9 @@ final class AloneRoom {
   }
 
   private boolean fits(Door at, int laterEndSeconds) {
+    if (!allowed) {
+      return false;
+    }
     List<Span> home = List.of(new Span(shift.hours().fromSeconds(), TimeWindow.DAY_END));
     List<Span> left = onward.afterDrive(home, shift.startPlace(), at, BreakAt.NONE);
     long end = onward.earliestArrival(left, at.place(), shift.endPlace(), 0);

@@ -116,11 +116,45 @@ final class ClockCheck {
     if (!instant && length < row.lengthSeconds()) {
       found.at(
           row,
-          row.is(Kind.BREAK) ? "break-short" : "service-short",
+          shortCode(row, length),
           length,
           row.lengthSeconds(),
-          "From start to leaving %s has %d s and needs %d s."
-              .formatted(row.words(), length, row.lengthSeconds()));
+          "From start to leaving %s has %d s and needs %d s%s."
+              .formatted(row.words(), length, row.lengthSeconds(), because(row)));
     }
+  }
+
+  /**
+   * Names what is missing: the break, the water stop, cleaning, minutes by place, or the service.
+   */
+  private String shortCode(Row row, long length) {
+    if (!row.is(Kind.VISIT)) {
+      return row.is(Kind.BREAK) ? "break-short" : "water-short";
+    }
+    if (row.visit() == null) {
+      return "service-short";
+    }
+    long byPlace = row.lengthSeconds() - rows.served().changeover(row.visit().id(), before(row));
+    if (length >= byPlace) {
+      return "changeover-short";
+    }
+    return length >= row.visit().serviceSeconds() ? "place-minutes-short" : "service-short";
+  }
+
+  private String because(Row row) {
+    if (row.visit() == null || !row.is(Kind.VISIT)) {
+      return "";
+    }
+    String rules = rows.served().names(row.visit(), place(row), before(row));
+    return rules.isEmpty() ? "" : " (by rule: " + rules + ")";
+  }
+
+  private int place(Row row) {
+    return rows.of(Kind.VISIT).indexOf(row) + 1;
+  }
+
+  private String before(Row row) {
+    int place = place(row);
+    return place < 2 ? null : rows.of(Kind.VISIT).get(place - 2).stop().visitId();
   }
 }

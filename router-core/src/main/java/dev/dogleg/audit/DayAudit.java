@@ -50,6 +50,8 @@ public final class DayAudit {
       StructureCheck.check(rows, found);
       ClockCheck.check(rows, found);
       LimitCheck.check(rows, found);
+      WaterCheck.check(rows, found);
+      RuleCheck.check(rows, found);
     }
     return found.inOrder();
   }
@@ -89,7 +91,7 @@ public final class DayAudit {
       CostCheck.check(rows, plan, unserved, found);
     }
     LeftOutCheck.check(request, plan, unserved, found);
-    new ReasonCheck(request, found).check(plan);
+    new ReasonCheck(request, found).check(plan.noRoom());
     ProofCheck.check(plan, found);
     return found.inOrder();
   }

@@ -4,15 +4,9 @@ import dev.dogleg.itinerary.BreakRule;
 import dev.dogleg.itinerary.DayRequest;
 import dev.dogleg.itinerary.Finding;
 import dev.dogleg.itinerary.PlannedStop;
-import dev.dogleg.itinerary.Visit;
-import dev.dogleg.travel.TravelTimes;
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * Gives times to a hand-edited order. It never refuses: what cannot be done is left out of the
@@ -20,17 +14,16 @@ import java.util.Set;
  *
  * <p>Timing: the start place is left when the shift starts, every door as soon as it is served (and
  * the break taken), except that the van lingers where the next door's {@code vanWithin} would else
- * be broken and lingering breaks nothing.
+ * be broken and lingering breaks nothing. Services are as long as the rules make them in that
+ * order.
  */
 public final class DayReTiming {
   private final DayRequest request;
-  private final TravelTimes travel;
   private final BreakRule rule;
   private final FindingList found;
 
   private DayReTiming(DayRequest request) {
     this.request = request;
-    this.travel = request.travel();
     this.rule = request.shift().breakRule().orElse(null);
     this.found = new FindingList(request.shift().day());
   }
@@ -46,15 +39,35 @@ public final class DayReTiming {
    */
   public static ReTimedDay retime(
       DayRequest request, List<String> order, Optional<BreakSpot> breakSpot) {
-    return new DayReTiming(request).time(order, breakSpot);
+    return retime(request, order, breakSpot, List.of());
   }
 
-  private ReTimedDay time(List<String> order, Optional<BreakSpot> breakSpot) {
-    List<Visit> visits = reachable(known(order));
-    Optional<BreakSpot> spot = breakSpot.filter(s -> canTake(s, visits));
+  /**
+   * Times one order with water stops.
+   *
+   * @param request the day
+   * @param order visit ids in the order to make them; unknown and repeated ones are said and passed
+   *     over
+   * @param breakSpot where the break is taken; empty for no break
+   * @param water where water stops are made: they stay where the person put them, those after one
+   *     visit in the order given
+   * @return times and breaches
+   */
+  public static ReTimedDay retime(
+      DayRequest request,
+      List<String> order,
+      Optional<BreakSpot> breakSpot,
+      List<WaterSpot> water) {
+    return new DayReTiming(request).time(order, breakSpot, water);
+  }
+
+  private ReTimedDay time(
+      List<String> order, Optional<BreakSpot> breakSpot, List<WaterSpot> water) {
+    List<Call> calls = HandOrder.calls(request, order, water, found);
+    Optional<BreakSpot> spot = breakSpot.filter(s -> canTake(s, calls));
     List<PlannedStop> stops = List.of();
-    if (!visits.isEmpty()) {
-      stops = new ReTimedRows(request, rule).of(visits, spot);
+    if (calls.stream().anyMatch(call -> call.visit() != null)) {
+      stops = new ReTimedRows(request, rule).of(calls, spot);
     }
     for (Finding breach : DayAudit.checkStops(request, stops)) {
       if (breach.code().equals("home-missing")) {
@@ -67,53 +80,18 @@ public final class DayReTiming {
     return new ReTimedDay(withFigures(stops), found.inOrder());
   }
 
-  private List<Visit> known(List<String> order) {
-    Map<String, Visit> byId = new HashMap<>();
-    request.visits().forEach(visit -> byId.put(visit.id(), visit));
-    Set<String> seen = new HashSet<>();
-    List<Visit> visits = new ArrayList<>();
-    for (String id : order) {
-      if (!byId.containsKey(id)) {
-        String text = "Visit " + id + " is not one of this day's visits and is passed over.";
-        found.day("unknown-visit", id, 1, 0, text);
-      } else if (!seen.add(id)) {
-        found.day("visit-twice", id, 2, 1, "Visit " + id + " is named again and is made once.");
-      } else {
-        visits.add(byId.get(id));
-      }
-    }
-    return visits;
-  }
-
-  private boolean canTake(BreakSpot spot, List<Visit> visits) {
+  private boolean canTake(BreakSpot spot, List<Call> calls) {
     String id = spot.visitId();
     if (rule == null) {
       found.day("break-not-needed", id, 1, 0, "This shift has no break; none is timed.");
       return false;
     }
-    if (visits.stream().noneMatch(visit -> visit.id().equals(id))) {
+    if (calls.stream().noneMatch(call -> call.visitId().equals(id))) {
       String text = "The break is put at visit " + id + ", which is not made; none is timed.";
       found.day("break-door", id, 0, 1, text);
       return false;
     }
     return true;
-  }
-
-  /** The visits a road leads to, one after the other. */
-  private List<Visit> reachable(List<Visit> visits) {
-    List<Visit> reached = new ArrayList<>();
-    int place = request.shift().startPlace();
-    for (Visit visit : visits) {
-      if (travel.reaches(place, visit.place())) {
-        reached.add(visit);
-        place = visit.place();
-      } else {
-        String text = "No road leads from place %d to visit %s (place %d); it is passed over.";
-        text = text.formatted(place, visit.id(), visit.place());
-        found.day("no-road", visit.id(), 0, 1, text);
-      }
-    }
-    return reached;
   }
 
   private List<PlannedStop> withFigures(List<PlannedStop> stops) {

@@ -5,26 +5,36 @@ import dev.dogleg.itinerary.DayRequest;
 import dev.dogleg.itinerary.PlannedStop;
 import dev.dogleg.itinerary.PlannedStop.Kind;
 import dev.dogleg.itinerary.Visit;
+import dev.dogleg.itinerary.WaterPlace;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** The events of one plan joined with their request. Built once, then read only. */
 final class DayRows {
   private final DayRequest request;
+  private final ServedSeconds served;
   private final List<Row> rows = new ArrayList<>();
 
   DayRows(DayRequest request, List<PlannedStop> stops) {
     this.request = request;
     Map<String, Visit> byId = new HashMap<>();
     request.visits().forEach(visit -> byId.put(visit.id(), visit));
+    this.served = new ServedSeconds(request.terms().rules());
+    int place = 0;
+    String before = null;
     for (int k = 0; k < stops.size(); k++) {
-      rows.add(row(stops, k, byId));
+      boolean isVisit = stops.get(k).kind() == Kind.VISIT;
+      place += isVisit ? 1 : 0;
+      rows.add(row(stops, k, byId, place, before));
+      before = isVisit ? stops.get(k).visitId() : before;
     }
   }
 
-  private Row row(List<PlannedStop> stops, int k, Map<String, Visit> byId) {
+  private Row row(
+      List<PlannedStop> stops, int k, Map<String, Visit> byId, int number, String before) {
     PlannedStop stop = stops.get(k);
     boolean named = stop.kind() == Kind.VISIT || stop.kind() == Kind.BREAK;
     Visit visit = named ? byId.get(stop.visitId()) : null;
@@ -33,8 +43,10 @@ final class DayRows {
     int length = 0;
     if (stop.kind() == Kind.BREAK) {
       length = request.shift().breakRule().map(BreakRule::lengthSeconds).orElse(0);
+    } else if (stop.kind() == Kind.WATER) {
+      length = waterPlace(stop).map(WaterPlace::seconds).orElse(0);
     } else if (visit != null) {
-      length = visit.serviceSeconds();
+      length = served.of(visit, number, before);
     }
     boolean sameDoor = side == BreakAt.AFTER || afterItsBreak;
     return new Row(k, stop, visit, placeOf(stop, visit), sameDoor, side, length);
@@ -68,6 +80,19 @@ final class DayRows {
     };
   }
 
+  /** The listed place at which a water stop is made; empty where it is not listed. */
+  Optional<WaterPlace> waterPlace(PlannedStop stop) {
+    return request.terms().water().stream()
+        .flatMap(water -> water.places().stream())
+        .filter(listed -> listed.place() == stop.place())
+        .findFirst();
+  }
+
+  /** What the rules make of services. */
+  ServedSeconds served() {
+    return served;
+  }
+
   DayRequest request() {
     return request;
   }
@@ -86,6 +111,11 @@ final class DayRows {
 
   List<Row> of(Kind kind) {
     return rows.stream().filter(row -> row.is(kind)).toList();
+  }
+
+  /** Visits and water stops. */
+  List<Row> calls() {
+    return rows.stream().filter(row -> row.is(Kind.VISIT) || row.is(Kind.WATER)).toList();
   }
 
   /** Whether the row is reached by a drive from the row before. */

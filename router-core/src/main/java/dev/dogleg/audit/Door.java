@@ -20,10 +20,22 @@ record Door(
     int doneBySeconds,
     List<TimeWindow> vanWithin) {
 
-  static Door of(Visit visit) {
+  /** The door of a visit or water stop of a plan; the latter has no limits. */
+  static Door of(Row row) {
+    return row.visit() == null
+        ? free(row.place(), row.lengthSeconds())
+        : of(row.visit(), row.lengthSeconds());
+  }
+
+  /** A place without limits. */
+  static Door free(int place, int seconds) {
+    return new Door(place, seconds, Visit.ANY_TIME, TimeWindow.DAY_END, Visit.ANY_TIME);
+  }
+
+  static Door of(Visit visit, int servedSeconds) {
     return new Door(
         visit.place(),
-        visit.serviceSeconds(),
+        servedSeconds,
         visit.arriveWithin(),
         visit.doneBySeconds(),
         visit.vanWithin());

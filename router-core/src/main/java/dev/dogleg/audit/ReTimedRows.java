@@ -4,7 +4,6 @@ import dev.dogleg.itinerary.BreakRule;
 import dev.dogleg.itinerary.DayRequest;
 import dev.dogleg.itinerary.PlannedStop;
 import dev.dogleg.itinerary.PlannedStop.Kind;
-import dev.dogleg.itinerary.Visit;
 import dev.dogleg.time.TimeWindow;
 import dev.dogleg.travel.TravelTimes;
 import java.util.ArrayList;
@@ -30,14 +29,15 @@ final class ReTimedRows {
     this.rule = rule;
   }
 
-  /** Times visits that are reachable one after the other. */
-  List<PlannedStop> of(List<Visit> visits, Optional<BreakSpot> spot) {
+  /** Times calls that are reachable one after the other. */
+  List<PlannedStop> of(List<Call> calls, Optional<BreakSpot> spot) {
     place = request.shift().startPlace();
     ready = request.shift().hours().fromSeconds();
     mayStayUntil = TimeWindow.DAY_END;
     add(Kind.LEAVE, "", ready, ready, ready);
-    for (Visit visit : visits) {
-      visit(visit, side(visit, spot));
+    List<Door> doors = Call.doors(calls, new ServedSeconds(request.terms().rules()));
+    for (int k = 0; k < calls.size(); k++) {
+      call(calls.get(k), doors.get(k), side(calls.get(k), spot));
     }
     int end = request.shift().endPlace();
     if (travel.reaches(place, end)) {
@@ -48,15 +48,15 @@ final class ReTimedRows {
     return stops;
   }
 
-  private static BreakAt side(Visit visit, Optional<BreakSpot> spot) {
-    if (spot.isEmpty() || !spot.get().visitId().equals(visit.id())) {
+  private static BreakAt side(Call call, Optional<BreakSpot> spot) {
+    boolean here = call.visit() != null && spot.isPresent();
+    if (!here || !spot.get().visitId().equals(call.visitId())) {
       return BreakAt.NONE;
     }
     return spot.get().afterService() ? BreakAt.AFTER : BreakAt.BEFORE;
   }
 
-  private void visit(Visit visit, BreakAt at) {
-    Door door = Door.of(visit);
+  private void call(Call call, Door door, BreakAt at) {
     leaveAt(leaving(door, at));
     int arrive = ready + travel.driveSeconds(place, door.place(), ready);
     Stay stay = Stay.earliest(door, at, rule, arrive);
@@ -64,15 +64,20 @@ final class ReTimedRows {
     int breakStart = stay.breakStartSeconds();
     int breakEnd = at == BreakAt.NONE ? 0 : breakStart + rule.lengthSeconds();
     if (at == BreakAt.BEFORE) {
-      add(Kind.BREAK, visit.id(), arrive, breakStart, breakEnd);
+      add(Kind.BREAK, call.visitId(), arrive, breakStart, breakEnd);
     }
-    add(Kind.VISIT, visit.id(), arrive, stay.startSeconds(), stay.endSeconds());
+    add(
+        call.visit() == null ? Kind.WATER : Kind.VISIT,
+        call.visitId(),
+        arrive,
+        stay.startSeconds(),
+        stay.endSeconds());
     if (at == BreakAt.AFTER) {
-      add(Kind.BREAK, visit.id(), stay.endSeconds(), breakStart, breakEnd);
+      add(Kind.BREAK, call.visitId(), stay.endSeconds(), breakStart, breakEnd);
     }
     ready = stay.readySeconds();
     mayStayUntil = ready;
-    for (TimeWindow van : visit.vanWithin()) {
+    for (TimeWindow van : door.vanWithin()) {
       if (van.holds(arrive)) {
         mayStayUntil = Math.max(ready, van.toSeconds());
       }

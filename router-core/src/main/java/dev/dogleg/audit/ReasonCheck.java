@@ -1,6 +1,5 @@
 package dev.dogleg.audit;
 
-import dev.dogleg.itinerary.DayPlan;
 import dev.dogleg.itinerary.DayRequest;
 import dev.dogleg.itinerary.NoRoom;
 import dev.dogleg.itinerary.NoRoom.Why;
@@ -21,16 +20,18 @@ final class ReasonCheck {
 
   private final DayRequest request;
   private final FindingList found;
+  private final RoomTerms terms;
   private final Map<String, Visit> visits = new HashMap<>();
 
   ReasonCheck(DayRequest request, FindingList found) {
     this.request = request;
     this.found = found;
+    this.terms = RoomTerms.of(request);
     request.visits().forEach(visit -> visits.put(visit.id(), visit));
   }
 
-  void check(DayPlan plan) {
-    for (NoRoom reason : plan.noRoom()) {
+  void check(List<NoRoom> noRoom) {
+    for (NoRoom reason : noRoom) {
       Visit visit = visits.get(reason.visitId());
       if (visit != null) {
         boolean formed = form(reason, visit) && conflictForm(reason);
@@ -51,7 +52,7 @@ final class ReasonCheck {
     boolean impossible =
         reason.why() == Why.IMPOSSIBLE_ALONE || reason.why() == Why.IMPOSSIBLE_TOGETHER;
     String rule = reason.rule();
-    boolean known = TIME_RULES.contains(rule) || OTHER_RULES.contains(rule);
+    boolean known = TIME_RULES.contains(rule) || OTHER_RULES.contains(rule) || terms.knows(rule);
     boolean mayBeEmpty = reason.why() != Why.IMPOSSIBLE_ALONE;
     if (rule.isEmpty() ? !mayBeEmpty : !(impossible && known)) {
       String text = "The rule \"%s\" cannot be the reason %s for visit %s.";
@@ -88,16 +89,19 @@ final class ReasonCheck {
   }
 
   private void truth(NoRoom reason, Visit visit) {
-    AloneRoom alone = new AloneRoom(request, visit);
+    AloneRoom alone = new AloneRoom(request, visit, terms);
+    AloneRoom inCompany = new AloneRoom(request, visit, terms.passingOverCompany());
     boolean saidImpossible = reason.why() == Why.IMPOSSIBLE_ALONE;
-    if (alone.exists() == saidImpossible) {
-      String text =
-          saidImpossible
-              ? "Visit %s is said to be impossible alone, and there is a day that makes it alone."
-              : "Visit %s cannot be made even alone, and the plan gives another reason.";
+    if (saidImpossible && alone.exists()) {
+      String text = "Visit %s is said to be impossible alone, and a day makes it alone.";
       untrue(visit, "reason-untrue", text.formatted(visit.id()));
+    } else if (!saidImpossible && !inCompany.exists()) {
+      String text = "Visit %s cannot be made even alone, and the plan gives another reason.";
+      untrue(visit, "reason-untrue", text.formatted(visit.id()));
+    } else if (saidImpossible && inCompany.exists()) {
+      companyRule(reason, visit);
     } else if (saidImpossible) {
-      rule(reason, visit, alone);
+      rule(reason, visit, inCompany);
     } else if (reason.why() == Why.IMPOSSIBLE_TOGETHER) {
       conflict(reason, visit);
     }
@@ -106,8 +110,11 @@ final class ReasonCheck {
   private void rule(NoRoom reason, Visit visit, AloneRoom alone) {
     String id = visit.id();
     OptionalInt missed = alone.missedBy(reason.rule());
+    List<String> others = new ArrayList<>(TIME_RULES);
+    others.add(RoomTerms.WATER);
+    others.addAll(terms.passingOverCompany().broken(List.of(id)));
     boolean otherRule =
-        !alone.blockedBy(reason.rule()) && TIME_RULES.stream().anyMatch(alone::blockedBy);
+        !alone.blockedBy(reason.rule()) && others.stream().anyMatch(alone::blockedBy);
     boolean roadSaid = reason.rule().equals("no-road");
     if (otherRule || roadSaid == alone.hasRoads()) {
       String text = "Visit %s is said to be blocked by %s, which is not what blocks it.";
@@ -121,15 +128,23 @@ final class ReasonCheck {
     }
   }
 
+  /** Only rules that want other visits make it impossible alone: one of them is named. */
+  private void companyRule(NoRoom reason, Visit visit) {
+    if (!terms.broken(List.of(visit.id())).contains(reason.rule())) {
+      String text = "Visit %s is said to be blocked by %s, which is not what blocks it.";
+      untrue(visit, "reason-rule-untrue", text.formatted(visit.id(), reason.rule()));
+    }
+  }
+
   private void conflict(NoRoom reason, Visit visit) {
-    if (reason.withVisits().size() >= TogetherRoom.MOST_VISITS) {
+    if (!TogetherRoom.canTry(terms, reason.withVisits().size() + 1)) {
       return; // Too many orders to try; the reason stands on the planner's word.
     }
     List<Visit> all = new ArrayList<>();
     all.add(visit);
     reason.withVisits().forEach(other -> all.add(visits.get(other)));
     String id = visit.id();
-    if (TogetherRoom.exists(request, all)) {
+    if (TogetherRoom.exists(request, terms, all)) {
       String text = "Visit %s is said not to fit with %s, and there is a day that makes them all.";
       untrue(visit, "reason-untrue", text.formatted(id, reason.withVisits()));
       return;
@@ -137,7 +152,7 @@ final class ReasonCheck {
     for (int drop = 1; drop < all.size(); drop++) {
       List<Visit> fewer = new ArrayList<>(all);
       Visit dropped = fewer.remove(drop);
-      if (!TogetherRoom.exists(request, fewer)) {
+      if (!TogetherRoom.exists(request, terms.passingOverCompany(), fewer)) {
         String text =
             "Visit %s does not fit with %s even without %s: the conflict is not smallest.";
         untrue(

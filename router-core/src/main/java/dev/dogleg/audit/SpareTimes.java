@@ -2,7 +2,6 @@ package dev.dogleg.audit;
 
 import dev.dogleg.itinerary.BreakRule;
 import dev.dogleg.itinerary.DayRequest;
-import dev.dogleg.itinerary.PlannedStop.Kind;
 import dev.dogleg.time.TimeWindow;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,7 +17,10 @@ final class SpareTimes {
   private final DayRows rows;
   private final DayRequest request;
   private final Onward onward;
-  private final List<Row> visits;
+
+  /** Visits and water stops. */
+  private final List<Row> calls;
+
   private final List<BreakAt> breaks = new ArrayList<>();
 
   SpareTimes(DayRows rows) {
@@ -26,17 +28,17 @@ final class SpareTimes {
     this.request = rows.request();
     BreakRule rule = request.shift().breakRule().orElse(null);
     this.onward = new Onward(request.travel(), rule);
-    this.visits = rows.of(Kind.VISIT);
-    for (Row visit : visits) {
-      breaks.add(breakOf(visit));
+    this.calls = rows.calls();
+    for (Row call : calls) {
+      breaks.add(breakOf(call));
     }
   }
 
-  private BreakAt breakOf(Row visit) {
-    if (rows.lastOfStay(visit).index() != visit.index()) {
+  private BreakAt breakOf(Row call) {
+    if (rows.lastOfStay(call).index() != call.index()) {
       return BreakAt.AFTER;
     }
-    return visit.atDoorOfRowBefore() ? BreakAt.BEFORE : BreakAt.NONE;
+    return call.atDoorOfRowBefore() ? BreakAt.BEFORE : BreakAt.NONE;
   }
 
   /**
@@ -66,26 +68,25 @@ final class SpareTimes {
   private boolean holds(Row row, int arrive) {
     return switch (row.stop().kind()) {
       case LEAVE -> restHolds(-1, List.of(new Span(arrive, TimeWindow.DAY_END)));
-      case VISIT -> visitHolds(visits.indexOf(row), arrive);
+      case VISIT, WATER -> callHolds(calls.indexOf(row), arrive);
       case BREAK -> breakHolds(row, arrive);
-      case WATER -> throw new IllegalStateException("no water stop is audited yet");
       case HOME -> arrive <= request.shift().latestEndSeconds();
     };
   }
 
-  private boolean visitHolds(int number, int arrive) {
-    Door door = Door.of(visits.get(number).visit());
+  private boolean callHolds(int number, int arrive) {
+    Door door = Door.of(calls.get(number));
     return restHolds(number, onward.afterArrival(door, breaks.get(number), arrive));
   }
 
   private boolean breakHolds(Row row, int arrive) {
     if (row.breakAt() == BreakAt.BEFORE) {
-      return visitHolds(visits.indexOf(rows.get(row.index() + 1)), arrive);
+      return callHolds(calls.indexOf(rows.get(row.index() + 1)), arrive);
     }
     Row visit = rows.get(row.index() - 1);
     for (TimeWindow stay : visit.visit().vanWithin()) {
       if (stay.holds(visit.stop().arriveSeconds())) {
-        return restHolds(visits.indexOf(visit), onward.afterBreak(arrive, stay));
+        return restHolds(calls.indexOf(visit), onward.afterBreak(arrive, stay));
       }
     }
     return false;
@@ -94,8 +95,8 @@ final class SpareTimes {
   private boolean restHolds(int number, List<Span> leaving) {
     List<Span> left = leaving;
     int place = placeAfter(number);
-    for (int next = number + 1; next < visits.size() && !left.isEmpty(); next++) {
-      left = onward.afterDrive(left, place, Door.of(visits.get(next).visit()), breaks.get(next));
+    for (int next = number + 1; next < calls.size() && !left.isEmpty(); next++) {
+      left = onward.afterDrive(left, place, Door.of(calls.get(next)), breaks.get(next));
       place = placeAfter(next);
     }
     long end = onward.earliestArrival(left, place, request.shift().endPlace(), 0);
@@ -103,6 +104,6 @@ final class SpareTimes {
   }
 
   private int placeAfter(int number) {
-    return number < 0 ? request.shift().startPlace() : visits.get(number).place();
+    return number < 0 ? request.shift().startPlace() : calls.get(number).place();
   }
 }

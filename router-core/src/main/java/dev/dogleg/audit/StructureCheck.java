@@ -39,13 +39,26 @@ final class StructureCheck {
       if (strayLeave || strayHome) {
         found.at(row, "stray-event", 1, 0, "In the middle of the day stands " + row.words() + ".");
       }
-      boolean nameless = row.is(Kind.LEAVE) || row.is(Kind.HOME);
+      boolean nameless = row.is(Kind.LEAVE) || row.is(Kind.HOME) || row.is(Kind.WATER);
       if (nameless && !row.stop().visitId().isEmpty()) {
         found.at(row, "stray-visit", 1, 0, "A visit is named at " + row.words() + ".");
       }
     }
+    for (Row row : rows.of(Kind.WATER)) {
+      water(row);
+    }
     if (rows.of(Kind.VISIT).isEmpty()) {
       found.day("no-visit", "", rows.all().size(), 0, "The van is out without any visit.");
+    }
+  }
+
+  private void water(Row row) {
+    if (rows.request().terms().water().isEmpty()) {
+      String text = "A water stop is made, and this day plans no water.";
+      found.at(row, "water-not-planned", 1, 0, text);
+    } else if (rows.waterPlace(row.stop()).isEmpty()) {
+      String text = "A water stop is made at place %d, which is no water place.";
+      found.at(row, "water-place", 1, 0, text.formatted(row.stop().place()));
     }
   }
 

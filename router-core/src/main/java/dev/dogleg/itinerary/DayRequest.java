@@ -50,6 +50,11 @@ public record DayRequest(
     if (Math.max(shift.startPlace(), shift.endPlace()) >= travel.size()) {
       throw new IllegalArgumentException("the shift names a place without travel times");
     }
+    for (WaterPlace stop : terms.water().map(WaterTerms::places).orElse(List.of())) {
+      if (stop.place() >= travel.size()) {
+        throw new IllegalArgumentException("water at an unknown place: " + stop.place());
+      }
+    }
     Set<String> ids = new HashSet<>();
     for (Visit visit : visits) {
       if (!ids.add(visit.id())) {

@@ -1,6 +1,7 @@
 package dev.dogleg.itinerary;
 
 import dev.dogleg.travel.TravelTimes;
+import java.util.List;
 import java.util.Objects;
 
 /**
@@ -11,10 +12,15 @@ import java.util.Objects;
  * @param terms rules, water, balance; ids are those of the bookings
  */
 public record WeekDay(DayShift shift, TravelTimes travel, DayTerms terms) {
-  /** Checks that nothing is null. */
+  /** Checks that nothing is null and water places are known. */
   public WeekDay {
     Objects.requireNonNull(shift, "shift");
     Objects.requireNonNull(travel, "travel");
     Objects.requireNonNull(terms, "terms");
+    for (WaterPlace stop : terms.water().map(WaterTerms::places).orElse(List.of())) {
+      if (stop.place() >= travel.size()) {
+        throw new IllegalArgumentException("water at an unknown place: " + stop.place());
+      }
+    }
   }
 }

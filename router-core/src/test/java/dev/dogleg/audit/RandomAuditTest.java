@@ -8,6 +8,8 @@ import dev.dogleg.itinerary.DayRequest;
 import dev.dogleg.itinerary.Finding;
 import dev.dogleg.itinerary.PlannedStop;
 import dev.dogleg.itinerary.PlannedStop.Kind;
+import dev.dogleg.oracle.DayOracle;
+import dev.dogleg.oracle.RandomTerms;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,7 +18,7 @@ import org.junit.jupiter.api.Test;
 
 /** The audit against {@link SecondBySecond}: they agree on every seeded plan, sound or spoilt. */
 class RandomAuditTest {
-  private static final int DAYS = 300;
+  private static final int DAYS = 220;
   private static final int EDITS = 25;
 
   @Test
@@ -42,20 +44,82 @@ class RandomAuditTest {
       long cost = SecondBySecond.cost(request, stops);
       DayPlan plan = RandomDay.plan(request, right, cost);
       assertEquals(List.of(), DayAudit.check(request, plan), "seed " + seed + " " + plan);
-      for (int e = 0; e < EDITS; e++) {
-        DayPlan edited = edit(random, request, plan);
-        boolean stillSound = SecondBySecond.wrong(request, edited).isEmpty();
-        List<Finding> found = DayAudit.check(request, edited);
-        assertEquals(stillSound, found.isEmpty(), "seed " + seed + ": " + edited + " " + found);
-        spoilt += stillSound ? 0 : 1;
-        harmless += stillSound ? 1 : 0;
-      }
+      int spoiltHere = spoiltEdits(random, request, plan, EDITS, "seed " + seed);
+      spoilt += spoiltHere;
+      harmless += EDITS - spoiltHere;
     }
     int soundDays = sound;
-    assertTrue(sound >= 60, () -> "too few sound days to say anything: " + soundDays);
+    assertTrue(sound >= 45, () -> "too few sound days to say anything: " + soundDays);
     int spoiltEdits = spoilt;
     int harmlessEdits = harmless;
     assertTrue(spoilt > 500 && harmless > 50, () -> spoiltEdits + " and " + harmlessEdits);
+  }
+
+  /**
+   * Days with rules, tanks and balance: the oracle's best plan of each is sound and costs what the
+   * oracle says, and every edit that spoils it is found.
+   */
+  @Test
+  void theOraclesPlansUnderTermsAreSoundAndEveryEditThatSpoilsOneIsFound() {
+    int spoilt = 0;
+    int harmless = 0;
+    int water = 0;
+    for (long seed = 1; seed <= 80; seed++) {
+      SplittableRandom random = new SplittableRandom(seed);
+      int n = 2 + random.nextInt(4);
+      DayRequest request = RandomTerms.on(seed, RandomDay.request(random, n, true));
+      DayOracle.Best best = DayOracle.best(request);
+      DayRequest served = RandomDay.onlyServed(request, best.stops());
+      if (best.stops().isEmpty()) {
+        continue;
+      }
+      String name = "seed " + seed + " " + served.terms();
+      List<PlannedStop> right = SecondBySecond.figures(served, best.stops());
+      long leftOut = RandomDay.leftOutPrice(request, served);
+      DayPlan plan = RandomDay.plan(served, right, best.costSixtieths() - leftOut);
+      assertEquals(List.of(), DayAudit.check(served, plan), name + plan);
+      int spoiltHere = spoiltEdits(random, served, plan, 15, name);
+      spoilt += spoiltHere;
+      harmless += 15 - spoiltHere;
+      water += right.stream().anyMatch(stop -> stop.kind() == Kind.WATER) ? 1 : 0;
+    }
+    String seen = spoilt + " spoilt, " + harmless + " harmless, " + water + " with water";
+    assertTrue(spoilt > 500 && harmless > 20 && water >= 3, seen);
+  }
+
+  /** Orders, breaks and water stops of any kind under terms: sound for both or for neither. */
+  @Test
+  void handMadeOrdersUnderTermsAreJudgedAlike() {
+    int broken = 0;
+    int sound = 0;
+    for (long seed = 1; seed <= 1500; seed++) {
+      SplittableRandom random = new SplittableRandom(seed);
+      DayRequest request = RandomTerms.on(seed, RandomDay.request(random));
+      ReTimedDay timed = RandomDay.edited(random, request);
+      Optional<String> wrong = SecondBySecond.wrongTimes(request, timed.stops());
+      String name = "seed " + seed + " " + request + ": " + wrong + " / " + timed;
+      assertEquals(wrong.isEmpty(), timed.breaches().isEmpty(), name);
+      broken += wrong.isPresent() ? 1 : 0;
+      sound += wrong.isPresent() ? 0 : 1;
+      if (wrong.isEmpty()) {
+        assertEquals(SecondBySecond.figures(request, timed.stops()), timed.stops(), name);
+      }
+    }
+    String seen = broken + " broken, " + sound + " sound";
+    assertTrue(broken >= 200 && sound >= 200, seen);
+  }
+
+  private static int spoiltEdits(
+      SplittableRandom random, DayRequest request, DayPlan plan, int edits, String name) {
+    int spoilt = 0;
+    for (int e = 0; e < edits; e++) {
+      DayPlan edited = edit(random, request, plan);
+      boolean stillSound = SecondBySecond.wrong(request, edited).isEmpty();
+      List<Finding> found = DayAudit.check(request, edited);
+      assertEquals(stillSound, found.isEmpty(), name + ": " + edited + " " + found);
+      spoilt += stillSound ? 0 : 1;
+    }
+    return spoilt;
   }
 
   /** The day as it is, or with a door left later where that stays sound. */

@@ -7,6 +7,8 @@ import dev.dogleg.itinerary.PlannedStop;
 import dev.dogleg.itinerary.Prices;
 import dev.dogleg.itinerary.Proof;
 import dev.dogleg.itinerary.Visit;
+import dev.dogleg.itinerary.WaterPlace;
+import dev.dogleg.itinerary.WaterTerms;
 import dev.dogleg.time.TimeWindow;
 import dev.dogleg.travel.BandedTravelTimes;
 import dev.dogleg.travel.TrafficBands;
@@ -104,7 +106,32 @@ public final class RandomDay {
       String at = order.get(random.nextInt(order.size()));
       spot = Optional.of(new BreakSpot(at, random.nextBoolean()));
     }
-    return DayReTiming.retime(request, order, spot);
+    List<WaterSpot> water = new ArrayList<>();
+    List<WaterPlace> places = request.terms().water().map(WaterTerms::places).orElse(List.of());
+    for (String id : order) {
+      if (!places.isEmpty() && random.nextInt(3) == 0) {
+        water.add(new WaterSpot(id, places.get(random.nextInt(places.size())).place()));
+      }
+    }
+    return DayReTiming.retime(request, order, spot, water);
+  }
+
+  /** The day asked for just the visits that events make. */
+  static DayRequest onlyServed(DayRequest request, List<PlannedStop> stops) {
+    List<Visit> served = new ArrayList<>();
+    for (Visit visit : request.visits()) {
+      if (stops.stream().anyMatch(stop -> stop.visitId().equals(visit.id()))) {
+        served.add(visit);
+      }
+    }
+    return new DayRequest(
+        request.shift(), served, request.travel(), request.prices(), request.terms(), 1, 1);
+  }
+
+  /** Price of the visits of one day that another is not asked for. */
+  static long leftOutPrice(DayRequest request, DayRequest served) {
+    return request.visits().stream().mapToLong(Visit::leftOutSixtieths).sum()
+        - served.visits().stream().mapToLong(Visit::leftOutSixtieths).sum();
   }
 
   static DayPlan plan(DayRequest request, List<PlannedStop> stops, long cost) {

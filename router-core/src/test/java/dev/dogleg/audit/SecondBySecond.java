@@ -101,12 +101,15 @@ final class SecondBySecond {
       letters.append(letter(k));
     }
     String day = letters.toString();
-    boolean withBreak = day.matches("LV+(aV+|bV+)H") && rule != null;
-    if (!day.matches("LV+H") && !withBreak) {
+    // Water between two visits, one at a time; a break stands at a visit's door.
+    String noWater = day.replaceAll("(?<=[Va])W(?=[Vb])", "");
+    boolean withBreak = noWater.matches("LV+(aV+|bV+)H") && rule != null;
+    if (!noWater.matches("LV+H") && !withBreak) {
       return Optional.of("sequence " + day);
     }
     int end = stops.get(stops.size() - 1).arriveSeconds();
-    boolean needed = rule != null && day.matches("LVV+H") && end > rule.startWithin().fromSeconds();
+    boolean needed =
+        rule != null && noWater.matches("LVV+H") && end > rule.startWithin().fromSeconds();
     if (needed && !withBreak) {
       return Optional.of("break missing");
     }
@@ -118,7 +121,7 @@ final class SecondBySecond {
         return Optional.of(text + " at " + k);
       }
     }
-    return Optional.empty();
+    return SecondBySecondTerms.wrong(request, stops);
   }
 
   private String event(int k, List<String> made) {
@@ -130,15 +133,20 @@ final class SecondBySecond {
       return "times in disorder";
     }
     boolean point = letter == 'L' || letter == 'H';
-    if (point && (a != s.startSeconds() || a != s.leaveSeconds() || !s.visitId().isEmpty())) {
+    if (point && (a != s.startSeconds() || a != s.leaveSeconds())) {
       return "an instant with a length";
     }
+    boolean nameless = point || letter == 'W';
+    if (nameless && !s.visitId().isEmpty()) {
+      return "a name where nobody is served";
+    }
     Visit visit = visit(k);
-    if (!point && visit == null) {
+    if (!nameless && visit == null) {
       return "unknown visit";
     }
     int home = letter == 'L' ? request.shift().startPlace() : request.shift().endPlace();
-    if (s.place() != (point ? home : visit.place())) {
+    int right = letter == 'W' ? s.place() : point ? home : visit.place();
+    if (s.place() != right || (letter == 'W' && length(k) < 0)) {
       return "place";
     }
     if (letter == 'L' && a < request.shift().hours().fromSeconds()) {
@@ -173,18 +181,25 @@ final class SecondBySecond {
     if (s.startSeconds() < before.leaveSeconds()) {
       return "starts before the event before is left";
     }
-    int length = letter == 'H' ? 0 : letter == 'V' ? visit.serviceSeconds() : rule.lengthSeconds();
-    for (int t = s.startSeconds(); t < s.startSeconds() + length; t++) {
+    for (int t = s.startSeconds(); t < s.startSeconds() + length(k); t++) {
       if (t >= s.leaveSeconds() || !put(t, letter == 'V' ? 's' : 'p')) {
         return "no time for its length";
       }
     }
     if (letter == 'a' || letter == 'b') {
-      boolean arrival =
-          letter == 'b' || s.arriveSeconds() == before.startSeconds() + visit.serviceSeconds();
+      boolean arrival = letter == 'b' || s.arriveSeconds() == before.startSeconds() + length(k - 1);
       return rule.startWithin().holds(s.startSeconds()) && arrival ? "" : "break";
     }
     return letter == 'V' ? visit(k, visit, made) : "";
+  }
+
+  /** Seconds of service, break or water; -1 where the place is no water place. */
+  private int length(int k) {
+    return switch (letter(k)) {
+      case 'L', 'H' -> 0;
+      case 'a', 'b' -> rule.lengthSeconds();
+      default -> SecondBySecondTerms.length(request, stops, k);
+    };
   }
 
   private boolean put(int second, char what) {
@@ -212,13 +227,13 @@ final class SecondBySecond {
     int leave = letter(k + 1) == 'a' ? stops.get(k + 1).leaveSeconds() : s.leaveSeconds();
     boolean stays =
         visit.vanWithin().stream().anyMatch(w -> w.holds(s.arriveSeconds()) && w.holds(leave));
-    boolean done = s.startSeconds() + visit.serviceSeconds() <= visit.doneBySeconds();
+    boolean done = s.startSeconds() + length(k) <= visit.doneBySeconds();
     return arrives && stays && done ? "" : "a limit of the visit";
   }
 
   private List<PlannedStop> filled() {
     List<PlannedStop> right = new ArrayList<>();
-    SecondBySecondSpare spare = new SecondBySecondSpare(request, stops, this::letter);
+    SecondBySecondSpare spare = new SecondBySecondSpare(request, stops, this::letter, this::length);
     for (int k = 0; k < stops.size(); k++) {
       PlannedStop s = stops.get(k);
       int from = k == 0 ? s.leaveSeconds() : stops.get(k - 1).leaveSeconds();
@@ -265,6 +280,7 @@ final class SecondBySecond {
       BigDecimal price = km.multiply(BigDecimal.valueOf(60L * prices.kilometreSeconds()));
       cost += price.setScale(0, RoundingMode.HALF_UP).longValueExact();
     }
-    return cost;
+    int served = count(from, to, 's');
+    return cost + SecondBySecondTerms.price(request, stops, served);
   }
 }

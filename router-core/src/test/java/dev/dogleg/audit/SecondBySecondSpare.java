@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.IntUnaryOperator;
+import java.util.stream.IntStream;
 
 /**
  * The spare of an event by trying every arrival and every leaving second, backwards from the end:
@@ -20,12 +21,20 @@ final class SecondBySecondSpare {
   private final DayRequest request;
   private final List<PlannedStop> stops;
   private final IntUnaryOperator letter;
+  private final int[] length;
   private final BreakRule rule;
   private final int latestEnd;
-  private final Map<Integer, boolean[]> known = new TreeMap<>();
+  private final Map<Integer, int[]> known = new TreeMap<>();
 
-  /** {@code letter} tells an event's kind as in {@link SecondBySecond}. */
-  SecondBySecondSpare(DayRequest request, List<PlannedStop> stops, IntUnaryOperator letter) {
+  /**
+   * {@code letter} and {@code length} tell an event's kind and seconds as {@link SecondBySecond}.
+   */
+  SecondBySecondSpare(
+      DayRequest request,
+      List<PlannedStop> stops,
+      IntUnaryOperator letter,
+      IntUnaryOperator length) {
+    this.length = IntStream.range(0, stops.size()).map(length).toArray();
     this.request = request;
     this.stops = stops;
     this.letter = letter;
@@ -35,7 +44,6 @@ final class SecondBySecondSpare {
 
   /** The spare of one event of a sound plan. */
   int of(int k) {
-    // mayLeave[t]: leaving the door (or start place) of the event at t, the rest can be done.
     int largest = -1;
     int arrive = stops.get(k).arriveSeconds();
     char kind = (char) letter.applyAsInt(k);
@@ -44,9 +52,9 @@ final class SecondBySecondSpare {
     }
     int stayFirst = kind == 'V' && letter.applyAsInt(k - 1) == 'b' ? k - 1 : k;
     int stayLast = lastOfStay(stayFirst);
-    boolean[] mayLeave = mayLeave(stayLast);
+    int[] leave = firstLeaving(stayLast);
     for (int t = arrive; t < SECONDS; t++) {
-      if (kind == 'L' ? mayLeave[t] : mayArrive(stayFirst, t, mayLeave)) {
+      if (kind == 'L' ? leave[t] == t : mayArrive(stayFirst, t, leave)) {
         largest = t;
       }
     }
@@ -58,31 +66,34 @@ final class SecondBySecondSpare {
     return two ? first + 1 : first;
   }
 
-  private boolean[] mayLeave(int k) {
-    boolean[] may = known.get(k);
-    if (may == null) {
-      may = workOut(k);
-      known.put(k, may);
+  /** By second, the first one from it on at which the event's door may be left for the rest. */
+  private int[] firstLeaving(int k) {
+    int[] first = known.get(k);
+    if (first == null) {
+      first = workOut(k);
+      known.put(k, first);
     }
-    return may;
+    return first;
   }
 
-  private boolean[] workOut(int k) {
-    boolean[] may = new boolean[SECONDS];
-    boolean[] onward = null;
+  private int[] workOut(int k) {
+    int[] first = new int[SECONDS + 1];
+    int[] onward = null;
     if (letter.applyAsInt(k + 1) != 'H') {
-      onward = mayLeave(lastOfStay(k + 1));
+      onward = firstLeaving(lastOfStay(k + 1));
     }
-    for (int t = 0; t < SECONDS; t++) {
+    first[SECONDS] = SECONDS;
+    for (int t = SECONDS - 1; t >= 0; t--) {
       int from = stops.get(k).place();
       int arrive = t + request.travel().driveSeconds(from, stops.get(k + 1).place(), t);
-      may[t] = onward == null ? arrive <= latestEnd : mayArrive(k + 1, arrive, onward);
+      boolean may = onward == null ? arrive <= latestEnd : mayArrive(k + 1, arrive, onward);
+      first[t] = may ? t : first[t + 1];
     }
-    return may;
+    return first;
   }
 
   /** Whether a stay that begins with event k may begin at t; a break after a visit counts alone. */
-  private boolean mayArrive(int k, int t, boolean[] mayLeave) {
+  private boolean mayArrive(int k, int t, int[] firstLeaving) {
     char first = (char) letter.applyAsInt(k);
     Visit visit = null;
     for (Visit known : request.visits()) {
@@ -90,26 +101,32 @@ final class SecondBySecondSpare {
     }
     int now = t;
     int stayFrom = t;
+    if (first == 'W') {
+      return at(firstLeaving, t + length[k]) < SECONDS;
+    }
     if (first == 'a') {
       stayFrom = stops.get(k - 1).arriveSeconds();
     } else {
       if (first == 'b') {
         now = takeBreak(now);
       }
-      now = serve(visit, t, now);
+      now = serve(visit, t, now, length[first == 'b' ? k + 1 : k]);
       if (first == 'V' && letter.applyAsInt(k + 1) == 'a') {
         now = takeBreak(now);
       }
     }
     now = first == 'a' ? takeBreak(now) : now;
     for (TimeWindow van : visit.vanWithin()) {
-      for (int leave = now; leave < SECONDS; leave++) {
-        if (van.holds(stayFrom) && van.holds(leave) && mayLeave[leave]) {
-          return true;
-        }
+      int leave = at(firstLeaving, Math.max(now, van.fromSeconds()));
+      if (van.holds(stayFrom) && van.holds(leave) && leave < SECONDS) {
+        return true;
       }
     }
     return false;
+  }
+
+  private static int at(int[] firstLeaving, int t) {
+    return firstLeaving[Math.min(SECONDS, t)];
   }
 
   /** The end of a break taken as early as possible; {@code SECONDS} where it is not possible. */
@@ -123,11 +140,11 @@ final class SecondBySecondSpare {
   }
 
   /** The end of a service; {@code SECONDS} where it is not possible. */
-  private static int serve(Visit visit, int arrive, int now) {
+  private static int serve(Visit visit, int arrive, int now, int seconds) {
     for (int t = now; t < SECONDS; t++) {
       for (TimeWindow window : visit.arriveWithin()) {
         if (arrive <= window.toSeconds() && t >= window.fromSeconds()) {
-          int end = t + visit.serviceSeconds();
+          int end = t + seconds;
           return end <= visit.doneBySeconds() ? end : SECONDS;
         }
       }

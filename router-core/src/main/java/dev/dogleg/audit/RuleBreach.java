@@ -1,0 +1,39 @@
+package dev.dogleg.audit;
+
+import dev.dogleg.itinerary.DayRule;
+
+/**
+ * What a day does against one rule.
+ *
+ * @param rule the rule
+ * @param number which visit of the day does it, counted from 0; -1 for the day as a whole
+ * @param count counted breaches, 1 or more
+ * @param measured what the day has
+ * @param allowed what the rule allows
+ * @param text what is wrong, without the rule's name: the rest of a sentence
+ */
+record RuleBreach(DayRule rule, int number, long count, long measured, long allowed, String text) {
+
+  /** The stable code of the rule's shape. */
+  String code() {
+    if (rule instanceof DayRule.Clock) {
+      return "rule-clock";
+    } else if (rule instanceof DayRule.PlaceInDay) {
+      return "rule-place";
+    } else if (rule instanceof DayRule.AllBefore) {
+      return "rule-before";
+    } else if (rule instanceof DayRule.NotRightAfter) {
+      return "rule-right-after";
+    } else if (rule instanceof DayRule.AtMost) {
+      return "rule-at-most";
+    } else if (rule instanceof DayRule.Together) {
+      return "rule-together";
+    }
+    return "rule-not-together";
+  }
+
+  /** The whole sentence. */
+  String sentence() {
+    return "Rule \"" + rule.name() + "\": " + text;
+  }
+}
