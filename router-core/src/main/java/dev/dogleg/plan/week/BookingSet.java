@@ -1,0 +1,51 @@
+package dev.dogleg.plan.week;
+
+import java.util.Arrays;
+
+/** An immutable set of booking numbers; how wide it is stays in here. */
+final class BookingSet {
+  private final long[] words;
+
+  private BookingSet(long[] words) {
+    this.words = words;
+  }
+
+  /** {@return the set of some numbers} */
+  static BookingSet of(int[] numbers) {
+    int top = 0;
+    for (int number : numbers) {
+      top = Math.max(top, number);
+    }
+    long[] words = new long[top / Long.SIZE + 1];
+    for (int number : numbers) {
+      words[number >>> 6] |= 1L << number;
+    }
+    return new BookingSet(words);
+  }
+
+  /** {@return its numbers, rising} */
+  int[] numbers() {
+    int count = 0;
+    for (long word : words) {
+      count += Long.bitCount(word);
+    }
+    int[] numbers = new int[count];
+    int next = 0;
+    for (int w = 0; w < words.length; w++) {
+      for (long rest = words[w]; rest != 0; rest &= rest - 1) {
+        numbers[next++] = w * Long.SIZE + Long.numberOfTrailingZeros(rest);
+      }
+    }
+    return numbers;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof BookingSet set && Arrays.equals(words, set.words);
+  }
+
+  @Override
+  public int hashCode() {
+    return Arrays.hashCode(words) * 0x9E3779B9;
+  }
+}

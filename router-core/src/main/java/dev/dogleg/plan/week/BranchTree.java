@@ -1,0 +1,334 @@
+package dev.dogleg.plan.week;
+
+import dev.dogleg.plan.week.NodeState.Decision;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.PriorityQueue;
+import java.util.function.Consumer;
+
+/**
+ * Branch and cut for the least cost under a limit of counted bookings left out: always the part
+ * with the least bound next.
+ *
+ * <p>Each part: LP and cuts; the columns that no better week holds are dropped; then it is split on
+ * whether a booking is left out, served on a kind of van-day, or shares its van-day with another.
+ */
+final class BranchTree {
+  private static final int ROOT_CUT_ROUNDS = 30;
+  private static final int NODE_CUT_ROUNDS = 5;
+  private static final double WHOLE = 1e-6;
+
+  private final MasterProblem problem;
+  private final int limit;
+  private final Consumer<WeekChoice> progress;
+  private final List<Leaf> leaves = new ArrayList<>();
+  private WeekChoice best;
+  private long ceiling;
+  private long openBound = Long.MAX_VALUE;
+  private boolean complete = true;
+  private int nodes;
+  private Leaf root;
+
+  /**
+   * A part of the search that holds no better week, with the prices that show it.
+   *
+   * <p>{@code decisions}: what marks the part; {@code counting}: whether the prices bound the
+   * number left out, else the cost; {@code limit}: most counted bookings left out; {@code prices}:
+   * prices of the rows; {@code least}: least reduced cost of each kind of van-day; {@code scaled}:
+   * the bound in the prices' parts.
+   */
+  static final class Leaf {
+    private final List<Decision> decisions;
+    private final boolean counting;
+    private final int limit;
+    private final RowPrices prices;
+    private final long[] least;
+    private final long scaled;
+
+    Leaf(
+        List<Decision> decisions,
+        boolean counting,
+        int limit,
+        RowPrices prices,
+        long[] least,
+        long scaled) {
+      this.decisions = decisions;
+      this.counting = counting;
+      this.limit = limit;
+      this.prices = prices;
+      this.least = least;
+      this.scaled = scaled;
+    }
+
+    List<Decision> decisions() {
+      return decisions;
+    }
+
+    boolean counting() {
+      return counting;
+    }
+
+    int limit() {
+      return limit;
+    }
+
+    RowPrices prices() {
+      return prices;
+    }
+
+    long[] least() {
+      return least;
+    }
+
+    long scaled() {
+      return scaled;
+    }
+  }
+
+  private static final class Open {
+    private final int number;
+    private final long bound;
+    private final NodeState state;
+    private final List<RowCut> cuts;
+    private final int[] columns;
+
+    Open(int number, long bound, NodeState state, List<RowCut> cuts, int[] columns) {
+      this.number = number;
+      this.bound = bound;
+      this.state = state;
+      this.cuts = cuts;
+      this.columns = columns;
+    }
+  }
+
+  /**
+   * Sets up.
+   *
+   * @param problem the week
+   * @param limit most counted bookings left out
+   * @param known a week within the limit, or null
+   * @param ceiling weeks of this cost or more are of no interest
+   * @param progress told of each better week
+   */
+  BranchTree(
+      MasterProblem problem,
+      int limit,
+      WeekChoice known,
+      long ceiling,
+      Consumer<WeekChoice> progress) {
+    this.problem = problem;
+    this.limit = limit;
+    this.best = known;
+    this.ceiling = known == null ? ceiling : Math.min(ceiling, known.costSixtieths());
+    this.progress = progress;
+  }
+
+  /** Grows the tree until nothing is open or the work is spent. */
+  void grow(NodeState state, List<RowCut> cuts, int[] columns) {
+    PriorityQueue<Open> open =
+        new PriorityQueue<>(
+            Comparator.comparingLong((Open part) -> part.bound)
+                .thenComparingInt(part -> part.number));
+    open.add(new Open(0, 0, state, cuts, columns));
+    while (!open.isEmpty()) {
+      Open part = open.poll();
+      if (part.bound >= ceiling) {
+        continue;
+      }
+      if (problem.work().spent()) {
+        complete = false;
+        openBound = Math.min(openBound, part.bound);
+        return;
+      }
+      nodes++;
+      visit(part, open);
+    }
+  }
+
+  private void visit(Open part, PriorityQueue<Open> open) {
+    Relaxation cost =
+        new Relaxation(
+            problem,
+            part.state,
+            false,
+            limit,
+            part.cuts,
+            part.columns,
+            Math.multiplyExact(4L, ceiling),
+            ceiling);
+    cost.solve();
+    cost.cut(nodes == 1 ? ROOT_CUT_ROUNDS : NODE_CUT_ROUNDS);
+    if (cost.bound() == null) {
+      giveUp(part.bound);
+      return;
+    }
+    Leaf leaf = leaf(part.state, false, cost.bound());
+    if (nodes == 1) {
+      root = leaf;
+    }
+    if (cost.bound().value() >= ceiling) {
+      leaves.add(leaf);
+      return;
+    }
+    long bound = Math.max(part.bound, cost.bound().value());
+    if (!cost.settled()) {
+      giveUp(bound);
+      return;
+    }
+    NodeState state = part.state;
+    if (nodes == 1 || cost.answer().beyond() > WHOLE) {
+      Relaxation count = count(state, cost);
+      if (count.bound() != null && count.bound().value() > limit) {
+        leaves.add(leaf(state, true, count.bound()));
+        return;
+      }
+      if (count.bound() != null) {
+        state = narrowed(state, count.bound(), limit);
+      }
+    }
+    takeIfWhole(cost);
+    if (nodes == 1) {
+      dive(state, cost);
+    }
+    if (cost.bound().value() >= ceiling) {
+      leaves.add(leaf);
+      return;
+    }
+    state = narrowed(state, cost.bound(), ceiling - 1);
+    Decision decision = new BranchChoice(problem, state, cost).decision();
+    if (decision == null) {
+      giveUp(bound);
+      return;
+    }
+    for (boolean holds : new boolean[] {true, false}) {
+      Decision side = new Decision(decision.says(), decision.booking(), decision.other(), holds);
+      NodeState child = state.with(side, problem.pool());
+      open.add(new Open(2 * nodes + (holds ? 0 : 1), bound, child, cost.cuts(), cost.columns()));
+    }
+  }
+
+  private Relaxation count(NodeState state, Relaxation cost) {
+    int all = problem.model().countedBookings();
+    Relaxation count =
+        new Relaxation(
+            problem, state, true, all, cost.cuts(), cost.columns(), 4L * (all + 1), limit + 1L);
+    count.solve();
+    return count;
+  }
+
+  private NodeState narrowed(NodeState state, WeekBound bound, long most) {
+    return state.keeping(
+        Arrays.stream(state.columns()).filter(c -> bound.mayBeIn(c, most)).toArray());
+  }
+
+  private Leaf leaf(NodeState state, boolean counting, WeekBound bound) {
+    int lim = counting ? problem.model().countedBookings() : limit;
+    return new Leaf(
+        state.decisions(), counting, lim, bound.prices(), bound.leastByKind(), bound.scaled());
+  }
+
+  private void giveUp(long bound) {
+    complete = false;
+    openBound = Math.min(openBound, bound);
+  }
+
+  /** Fixes the column most in use, again and again, for a better week. */
+  private void dive(NodeState start, Relaxation first) {
+    NodeState state = start;
+    Relaxation now = first;
+    while (!now.isWhole() && now.settled()) {
+      int top = -1;
+      double most = 0;
+      for (int j = 0; j < now.columns().length; j++) {
+        double use = now.answer().use()[j];
+        if (use < 1 - WHOLE && use > most + WHOLE) {
+          most = use;
+          top = now.columns()[j];
+        }
+      }
+      if (top < 0) {
+        return;
+      }
+      int chosen = top;
+      ColumnPool pool = problem.pool();
+      boolean[] must = state.mustServe().clone();
+      for (int booking : pool.bookings(chosen)) {
+        must[booking] = true;
+      }
+      int[] kept =
+          Arrays.stream(state.columns())
+              .filter(c -> c == chosen || !pool.meet(c, chosen))
+              .toArray();
+      state = new NodeState(kept, must, state.decisions());
+      now =
+          new Relaxation(
+              problem,
+              state,
+              false,
+              limit,
+              now.cuts(),
+              now.columns(),
+              Math.multiplyExact(4L, ceiling),
+              ceiling);
+      now.solve();
+      if (now.bound() == null || now.bound().value() >= ceiling) {
+        return;
+      }
+    }
+    takeIfWhole(now);
+  }
+
+  private void takeIfWhole(Relaxation relaxation) {
+    if (!relaxation.settled() || !relaxation.isWhole() || relaxation.answer().beyond() > WHOLE) {
+      return;
+    }
+    List<WeekChoice.ChosenSet> sets = new ArrayList<>();
+    for (int j = 0; j < relaxation.columns().length; j++) {
+      for (int copy = 0; copy < Math.rint(relaxation.answer().use()[j]); copy++) {
+        VanKind kind = problem.model().kinds().get(problem.pool().kind(relaxation.columns()[j]));
+        List<Integer> locals =
+            Arrays.stream(problem.pool().bookings(relaxation.columns()[j]))
+                .map(kind::local)
+                .boxed()
+                .toList();
+        sets.add(new WeekChoice.ChosenSet(kind, locals));
+      }
+    }
+    WeekChoice found = WeekChoice.of(problem.model(), problem.costs(), sets);
+    if (found.leftOutCounted() <= limit && found.costSixtieths() < ceiling) {
+      best = found;
+      ceiling = found.costSixtieths();
+      progress.accept(found);
+    }
+  }
+
+  /** {@return the best week within the limit, or null} */
+  WeekChoice best() {
+    return best;
+  }
+
+  /** {@return whether nothing is open} */
+  boolean complete() {
+    return complete;
+  }
+
+  /** {@return no week within the limit costs less} */
+  long bound() {
+    return Math.min(openBound, ceiling);
+  }
+
+  List<Leaf> leaves() {
+    return leaves;
+  }
+
+  /** {@return prices of the whole week's bound; null where the LP never answered} */
+  Leaf root() {
+    return root;
+  }
+
+  int nodes() {
+    return nodes;
+  }
+}

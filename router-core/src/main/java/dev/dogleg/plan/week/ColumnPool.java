@@ -1,0 +1,124 @@
+package dev.dogleg.plan.week;
+
+import java.util.Arrays;
+
+/**
+ * Day sets of a week in flat arrays: kind of van-day, set of bookings, and a cost that serving just
+ * this set there cannot be below; once asked for, the exact cost.
+ *
+ * <p>The empty set of each kind is not stored; it always exists and costs nothing. A set hides its
+ * width: it is a row of 64-bit words. Costs hold the extra prices of the choices. One thread.
+ */
+final class ColumnPool {
+  private final int words;
+  private int size;
+  private int[] kind = new int[64];
+  private long[] cost = new long[64];
+  private boolean[] exact = new boolean[64];
+  private long[] sets;
+
+  /** An empty pool for so many bookings. */
+  ColumnPool(int bookingCount) {
+    words = Math.max(1, (bookingCount + Long.SIZE - 1) / Long.SIZE);
+    sets = new long[64 * words];
+  }
+
+  /**
+   * Adds a set; no set may be added twice to one kind.
+   *
+   * @param onKind kind of van-day
+   * @param bookings numbers of the bookings it serves, at least one
+   * @param leastCost what serving just them costs at least
+   * @param isExact whether that is what it costs
+   * @return number of the column
+   */
+  int add(int onKind, int[] bookings, long leastCost, boolean isExact) {
+    if (size == kind.length) {
+      kind = Arrays.copyOf(kind, 2 * size);
+      cost = Arrays.copyOf(cost, 2 * size);
+      exact = Arrays.copyOf(exact, 2 * size);
+      sets = Arrays.copyOf(sets, 2 * size * words);
+    }
+    kind[size] = onKind;
+    cost[size] = leastCost;
+    exact[size] = isExact;
+    for (int booking : bookings) {
+      sets[size * words + (booking >>> 6)] |= 1L << booking;
+    }
+    return size++;
+  }
+
+  int size() {
+    return size;
+  }
+
+  int kind(int column) {
+    return kind[column];
+  }
+
+  long cost(int column) {
+    return cost[column];
+  }
+
+  boolean isExact(int column) {
+    return exact[column];
+  }
+
+  /** Puts the exact cost in the place of the bound. */
+  void settle(int column, long exactCost) {
+    if (exactCost < cost[column]) {
+      throw new IllegalStateException(
+          "a bound was above the cost it bounds: " + cost[column] + " > " + exactCost);
+    }
+    cost[column] = exactCost;
+    exact[column] = true;
+  }
+
+  boolean serves(int column, int booking) {
+    return (sets[column * words + (booking >>> 6)] >>> booking & 1) != 0;
+  }
+
+  /** {@return booking numbers, rising} */
+  int[] bookings(int column) {
+    int count = 0;
+    for (int w = 0; w < words; w++) {
+      count += Long.bitCount(sets[column * words + w]);
+    }
+    int[] found = new int[count];
+    int next = 0;
+    for (int w = 0; w < words; w++) {
+      for (long rest = sets[column * words + w]; rest != 0; rest &= rest - 1) {
+        found[next++] = Long.SIZE * w + Long.numberOfTrailingZeros(rest);
+      }
+    }
+    return found;
+  }
+
+  /** Sum of prices of the bookings that a column serves. */
+  long sum(int column, long[] price) {
+    long sum = 0;
+    for (int w = 0; w < words; w++) {
+      for (long rest = sets[column * words + w]; rest != 0; rest &= rest - 1) {
+        sum += price[Long.SIZE * w + Long.numberOfTrailingZeros(rest)];
+      }
+    }
+    return sum;
+  }
+
+  /** Whether a column serves two or three of a cut's bookings. */
+  boolean counts(int column, RowCut cut) {
+    int served = serves(column, cut.first()) ? 1 : 0;
+    served += serves(column, cut.second()) ? 1 : 0;
+    return served == 2 || (served == 1 && serves(column, cut.third()));
+  }
+
+  /** Whether two columns serve a booking both. */
+  boolean meet(int column, int other) {
+    for (int w = 0; w < words; w++) {
+      if ((sets[column * words + w] & sets[other * words + w]) != 0) {
+        return true;
+      }
+    }
+    return false;
+  }
+}

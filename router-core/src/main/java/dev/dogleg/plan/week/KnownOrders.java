@@ -1,0 +1,173 @@
+package dev.dogleg.plan.week;
+
+import dev.dogleg.schedule.DayModel;
+import dev.dogleg.schedule.OrderCost;
+import java.util.HashMap;
+import java.util.Map;
+
+/**
+ * Good orders of sets on one kind of van-day, remembered, each timed exactly.
+ *
+ * <p>Maintainers: a set's order is its smaller set's order with one visit put in at the best place,
+ * then improved by moving single visits; what is remembered may be beaten, never wrong. One thread.
+ */
+final class KnownOrders {
+  /** An order and its cost, extra prices included; the cost is NEVER where none was found. */
+  static final class Known {
+    private final int[] order;
+    private final long cost;
+
+    Known(int[] order, long cost) {
+      this.order = order;
+      this.cost = cost;
+    }
+
+    int[] order() {
+      return order;
+    }
+
+    long cost() {
+      return cost;
+    }
+
+    boolean possible() {
+      return cost < RelaxedDay.NEVER;
+    }
+  }
+
+  private static final Known HOME = new Known(new int[0], 0);
+  private static final Known NONE = new Known(new int[0], RelaxedDay.NEVER);
+
+  private final VanKind kind;
+  private final OrderCost cost;
+  private final WorkCount work;
+  private final Map<BookingSet, Known> known = new HashMap<>();
+
+  KnownOrders(VanKind kind, WorkCount work) {
+    this.kind = kind;
+    this.work = work;
+    int[] all = java.util.stream.IntStream.range(0, kind.size()).toArray();
+    cost = new OrderCost(DayModel.of(kind.request(all, 1)));
+  }
+
+  VanKind kind() {
+    return kind;
+  }
+
+  Known home() {
+    return HOME;
+  }
+
+  /** {@return the set of a known order and one booking more} */
+  Known with(Known base, int local) {
+    int[] members = java.util.Arrays.copyOf(base.order, base.order.length + 1);
+    members[base.order.length] = local;
+    BookingSet set = BookingSet.of(members);
+    Known found = known.get(set);
+    if (found == null) {
+      found = improved(inserted(base, local));
+      known.put(set, found);
+    }
+    return found;
+  }
+
+  /** {@return a known order without some bookings} */
+  Known without(Known base, boolean[] removed) {
+    int[] kept =
+        java.util.Arrays.stream(base.order).filter(k -> !removed[kind.booking(k)]).toArray();
+    return kept.length == base.order.length ? base : ofOrder(kept);
+  }
+
+  /** {@return what is known of a set after an order of it was timed} */
+  Known ofOrder(int[] order) {
+    if (order.length == 0) {
+      return HOME;
+    }
+    BookingSet set = BookingSet.of(order);
+    Known found = known.get(set);
+    if (found == null) {
+      long timed = timed(order, RelaxedDay.NEVER);
+      found = timed < RelaxedDay.NEVER ? improved(new Known(order, timed)) : NONE;
+      known.put(set, found);
+    }
+    return found;
+  }
+
+  /** Takes an order that may be better than the one known. */
+  void offer(int[] order) {
+    Known before = known.getOrDefault(BookingSet.of(order), NONE);
+    long timed = timed(order, before.cost);
+    if (timed < before.cost) {
+      known.put(BookingSet.of(order), new Known(order, timed));
+    }
+  }
+
+  private Known inserted(Known base, int local) {
+    Known best = NONE;
+    int n = base.order.length;
+    for (int at = 0; at <= n; at++) {
+      int[] longer = new int[n + 1];
+      System.arraycopy(base.order, 0, longer, 0, at);
+      longer[at] = local;
+      System.arraycopy(base.order, at, longer, at + 1, n - at);
+      long timed = timed(longer, best.cost);
+      if (timed < best.cost) {
+        best = new Known(longer, timed);
+      }
+    }
+    return best;
+  }
+
+  private Known improved(Known start) {
+    Known best = start;
+    boolean better = start.possible();
+    while (better) {
+      better = false;
+      int n = best.order.length;
+      int[] base = best.order;
+      for (int from = 0; from < n; from++) {
+        for (int to = 0; to < n; to++) {
+          if (to != from && to != from - 1) {
+            int[] moved = moved(base, from, to);
+            long timed = timed(moved, best.cost);
+            if (timed < best.cost) {
+              best = new Known(moved, timed);
+              better = true;
+            }
+          }
+        }
+      }
+    }
+    return best;
+  }
+
+  private static int[] moved(int[] base, int from, int to) {
+    int[] moved = base.clone();
+    int visit = base[from];
+    if (from < to) {
+      System.arraycopy(base, from + 1, moved, from, to - from);
+    } else {
+      System.arraycopy(base, to, moved, to + 1, from - to);
+    }
+    moved[to] = visit;
+    return moved;
+  }
+
+  private long timed(int[] order, long limit) {
+    work.count(order.length);
+    long extra = 0;
+    for (int local : order) {
+      extra += kind.extraSixtieths(local);
+    }
+    if (limit <= extra) {
+      return RelaxedDay.NEVER;
+    }
+    long driven = cost.of(order, limit >= RelaxedDay.NEVER ? OrderCost.IMPOSSIBLE : limit - extra);
+    return driven == OrderCost.IMPOSSIBLE ? RelaxedDay.NEVER : driven + extra;
+  }
+
+  /** {@return everything known, in no stated order} */
+  Map<BookingSet, Known> all() {
+    return known;
+  }
+}

@@ -1,0 +1,89 @@
+package dev.dogleg.plan.week;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * What is still open in a part of the search: the columns allowed, the bookings that must be
+ * served, and the decisions that led there.
+ *
+ * <p>{@code columns}: numbers of the allowed columns, rising; {@code mustServe}: for each booking
+ * whether leaving it out is excluded; {@code decisions}: in the order taken.
+ */
+final class NodeState {
+  private final int[] columns;
+  private final boolean[] mustServe;
+  private final List<Decision> decisions;
+
+  NodeState(int[] columns, boolean[] mustServe, List<Decision> decisions) {
+    this.columns = columns;
+    this.mustServe = mustServe;
+    this.decisions = decisions;
+  }
+
+  int[] columns() {
+    return columns;
+  }
+
+  boolean[] mustServe() {
+    return mustServe;
+  }
+
+  List<Decision> decisions() {
+    return decisions;
+  }
+
+  /** What a decision says. */
+  enum Says {
+    /** The booking is left out, or not. */
+    LEFT_OUT,
+    /** The booking is served on the kind of van-day {@code other}, or not there. */
+    ON_KIND,
+    /** The booking shares its van-day with booking {@code other}, or not. */
+    WITH
+  }
+
+  /**
+   * One decision.
+   *
+   * @param says what about
+   * @param booking the booking
+   * @param other kind or other booking; -1 for left out
+   * @param holds whether it holds or is excluded
+   */
+  record Decision(Says says, int booking, int other, boolean holds) {
+    /** Whether a column agrees. */
+    boolean allows(ColumnPool pool, int column) {
+      boolean serves = pool.serves(column, booking);
+      return switch (says) {
+        case LEFT_OUT -> !holds || !serves;
+        case ON_KIND -> !serves || (pool.kind(column) == other) == holds;
+        case WITH ->
+            holds ? serves == pool.serves(column, other) : !(serves && pool.serves(column, other));
+      };
+    }
+  }
+
+  /** {@return this part of the search, narrowed by a decision} */
+  NodeState with(Decision decision, ColumnPool pool) {
+    boolean[] must = mustServe.clone();
+    switch (decision.says()) {
+      case LEFT_OUT -> must[decision.booking()] |= !decision.holds();
+      case ON_KIND -> must[decision.booking()] |= decision.holds();
+      case WITH -> {
+        must[decision.booking()] |= decision.holds();
+        must[decision.other()] |= decision.holds();
+      }
+    }
+    List<Decision> longer = new ArrayList<>(decisions);
+    longer.add(decision);
+    int[] kept = Arrays.stream(columns).filter(c -> decision.allows(pool, c)).toArray();
+    return new NodeState(kept, must, List.copyOf(longer));
+  }
+
+  /** {@return the same with fewer columns} */
+  NodeState keeping(int[] kept) {
+    return new NodeState(kept, mustServe, decisions);
+  }
+}

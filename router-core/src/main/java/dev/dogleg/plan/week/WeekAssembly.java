@@ -1,0 +1,85 @@
+package dev.dogleg.plan.week;
+
+import dev.dogleg.itinerary.DayPlan;
+import dev.dogleg.itinerary.Proof;
+import dev.dogleg.itinerary.Visit;
+import dev.dogleg.itinerary.WeekBooking;
+import dev.dogleg.itinerary.WeekDay;
+import dev.dogleg.itinerary.WeekNoRoom;
+import dev.dogleg.itinerary.WeekPlan;
+import dev.dogleg.plan.DayPlanner;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * States a chosen week as a plan: each van-day planned by the exact day engine, what is left out
+ * with its reasons. Of van-days that are alike the first gets the set with the smallest id.
+ */
+final class WeekAssembly {
+  private static final long DAY_EFFORT = 100_000_000;
+
+  private WeekAssembly() {}
+
+  static WeekPlan plan(WeekModel model, WeekChoice choice, Proof proof, WeekReasons reasons) {
+    int[][] locals = byVanDay(model, choice);
+    List<DayPlan> days = new ArrayList<>();
+    boolean[] served = new boolean[model.size()];
+    long cost = 0;
+    for (VanKind kind : model.kinds()) {
+      for (int vanDay : kind.vanDays()) {
+        for (int local : locals[vanDay]) {
+          served[kind.booking(local)] = true;
+          cost += kind.extraSixtieths(local);
+        }
+      }
+    }
+    for (int vanDay = 0; vanDay < locals.length; vanDay++) {
+      DayPlan day = day(model, vanDay, locals[vanDay]);
+      days.add(day);
+      cost += day.costSixtieths();
+    }
+    List<WeekNoRoom> noRoom = new ArrayList<>();
+    int left = 0;
+    for (int i = 0; i < served.length; i++) {
+      if (!served[i]) {
+        WeekBooking booking = model.booking(i);
+        left += booking.counted() ? 1 : 0;
+        cost += booking.leftOutSixtieths();
+        noRoom.add(reasons.of(i, locals));
+      }
+    }
+    return new WeekPlan(days, noRoom, left, cost, proof);
+  }
+
+  /** {@return for each van-day the local numbers of what it serves} */
+  static int[][] byVanDay(WeekModel model, WeekChoice choice) {
+    int[][] locals = new int[model.request().days().size()][0];
+    for (VanKind kind : model.kinds()) {
+      List<int[]> sets = new ArrayList<>();
+      for (WeekChoice.ChosenSet set : choice.sets()) {
+        if (set.kind() == kind) {
+          sets.add(set.asArray());
+        }
+      }
+      sets.sort(Comparator.comparingInt(set -> set[0]));
+      for (int k = 0; k < sets.size(); k++) {
+        locals[kind.vanDays().get(k)] = sets.get(k);
+      }
+    }
+    return locals;
+  }
+
+  private static DayPlan day(WeekModel model, int vanDay, int[] locals) {
+    WeekDay day = model.request().days().get(vanDay);
+    VanKind kind =
+        model.kinds().stream().filter(k -> k.vanDays().contains(vanDay)).findFirst().orElseThrow();
+    List<Visit> visits = Arrays.stream(locals).mapToObj(kind::visit).toList();
+    DayPlan plan = DayPlanner.plan(kind.request(day, visits, DAY_EFFORT));
+    if (plan.leftOutBooked() > 0) {
+      throw new IllegalStateException("a chosen set has no day: " + visits);
+    }
+    return plan;
+  }
+}

@@ -1,0 +1,137 @@
+package dev.dogleg.plan.week;
+
+import java.util.List;
+
+/**
+ * A lower bound on every week, in whole numbers, from given prices.
+ *
+ * <p>Lagrange: whatever the prices, {@code sum(cover) - count * limit - sum(cut) + sum over
+ * bookings of min(0, excess of leaving it out) + sum over van-days of the least reduced cost (or 0
+ * for a day at home)} is never above the objective of a week that leaves out at most {@code limit}
+ * counted bookings. The LP only suggests prices; the bound is computed here in {@code long}s, so it
+ * hangs on no tolerance. What a week costs above the bound is the sum of the <i>excess</i> of its
+ * parts, each 0 or more: a column whose excess is above the gap is in no better week.
+ */
+final class WeekBound {
+  private final MasterProblem problem;
+  private final RowPrices prices;
+  private final boolean counting;
+  private final int[] live;
+  private final long scaled;
+  private final long[] least;
+
+  private WeekBound(
+      MasterProblem problem,
+      RowPrices prices,
+      boolean counting,
+      int[] live,
+      long scaled,
+      long[] least) {
+    this.problem = problem;
+    this.prices = prices;
+    this.counting = counting;
+    this.live = live;
+    this.scaled = scaled;
+    this.least = least;
+  }
+
+  /**
+   * Computes the bound by a look at every allowed column.
+   *
+   * @param problem the week
+   * @param state what is allowed
+   * @param counting objective: counted bookings left out, else cost
+   * @param limit most counted bookings left out
+   * @param prices prices of the rows
+   * @param reduced receives the reduced cost of each allowed column, in the order of the state
+   */
+  static WeekBound of(
+      MasterProblem problem,
+      NodeState state,
+      boolean counting,
+      int limit,
+      RowPrices prices,
+      long[] reduced) {
+    int[] live = livePrices(prices);
+    long total = -Math.multiplyExact(prices.count(), (long) limit);
+    for (long price : prices.cut()) {
+      total = Math.subtractExact(total, price);
+    }
+    for (int i = 0; i < problem.model().size(); i++) {
+      total = Math.addExact(total, prices.cover()[i]);
+      if (!state.mustServe()[i]) {
+        long left = problem.leftOut(i, counting) * prices.scale() - prices.cover()[i];
+        left += problem.model().counted(i) ? prices.count() : 0;
+        total = Math.addExact(total, Math.min(0, left));
+      }
+    }
+    long[] least = new long[problem.model().kinds().size()];
+    int[] columns = state.columns();
+    for (int at = 0; at < columns.length; at++) {
+      reduced[at] = reducedCost(problem.pool(), prices, live, counting, columns[at]);
+      int kind = problem.pool().kind(columns[at]);
+      least[kind] = Math.min(least[kind], reduced[at]);
+    }
+    for (int kind = 0; kind < least.length; kind++) {
+      int many = problem.model().kinds().get(kind).vanDays().size();
+      total = Math.addExact(total, Math.multiplyExact(least[kind], (long) many));
+    }
+    return new WeekBound(problem, prices, counting, live, total, least);
+  }
+
+  private static int[] livePrices(RowPrices prices) {
+    return java.util.stream.IntStream.range(0, prices.cut().length)
+        .filter(k -> prices.cut()[k] != 0)
+        .toArray();
+  }
+
+  private static long reducedCost(
+      ColumnPool pool, RowPrices prices, int[] live, boolean counting, int column) {
+    if (pool.cost(column) >= RelaxedDay.NEVER) {
+      return RelaxedDay.NEVER;
+    }
+    long reduced = counting ? 0 : pool.cost(column) * prices.scale();
+    reduced -= pool.sum(column, prices.cover());
+    List<RowCut> cuts = prices.cuts();
+    for (int k : live) {
+      if (pool.counts(column, cuts.get(k))) {
+        reduced += prices.cut()[k];
+      }
+    }
+    return reduced;
+  }
+
+  /** {@return reduced cost of a column, at its present cost} */
+  long reducedCost(int column) {
+    return reducedCost(problem.pool(), prices, live, counting, column);
+  }
+
+  /** {@return the bound, rounded up to the objective's unit} */
+  long value() {
+    return -Math.floorDiv(-scaled, prices.scale());
+  }
+
+  /** {@return the bound in fixed point} */
+  long scaled() {
+    return scaled;
+  }
+
+  RowPrices prices() {
+    return prices;
+  }
+
+  /** {@return least reduced cost of a kind of van-day, at most 0} */
+  long least(int kind) {
+    return least[kind];
+  }
+
+  /** Whether a column can be in a week whose objective is at most {@code most}. */
+  boolean mayBeIn(int column, long most) {
+    long room = Math.subtractExact(Math.multiplyExact(most, prices.scale()), scaled);
+    return reducedCost(column) - least[problem.pool().kind(column)] <= room;
+  }
+
+  long[] leastByKind() {
+    return least.clone();
+  }
+}

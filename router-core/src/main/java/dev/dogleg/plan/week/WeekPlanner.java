@@ -1,0 +1,62 @@
+package dev.dogleg.plan.week;
+
+import dev.dogleg.itinerary.WeekPlan;
+import dev.dogleg.itinerary.WeekRequest;
+import java.util.function.BooleanSupplier;
+
+/**
+ * Plans a week, proven best where the effort suffices.
+ *
+ * <p>First the fewest counted bookings left out, then least cost ({@code docs/WEEK.md}). A planner
+ * holds no state: any thread may use it, and the answer does not depend on the order of the
+ * bookings in the request.
+ */
+public final class WeekPlanner {
+  /** Effort where nobody names one: about a minute. */
+  public static final long USUAL_EFFORT = 2_000_000_000L;
+
+  private WeekPlanner() {}
+
+  /**
+   * Plans a week.
+   *
+   * @param request what to plan, with its effort limit; at most 200 bookings may name one van-day
+   * @return the plan, with its proof and the reasons for what has no room
+   */
+  public static WeekPlan plan(WeekRequest request) {
+    return plan(request, WeekProgress.NONE, () -> false);
+  }
+
+  /**
+   * Plans a week until it is proven, the effort is spent or somebody asks to stop.
+   *
+   * @param request what to plan, with its effort limit; at most 200 bookings may name one van-day
+   * @param progress told of each better week or bound
+   * @param stop asked now and then; once true, the best week so far is returned and marked {@code
+   *     CLOCK_LIMIT}
+   * @return the plan, with its proof and the reasons for what has no room
+   */
+  public static WeekPlan plan(WeekRequest request, WeekProgress progress, BooleanSupplier stop) {
+    return solve(request, progress, stop).plan();
+  }
+
+  /**
+   * A plan and what its proof rests on.
+   *
+   * @param plan the plan
+   * @param certificate whole-number prices that prove its bound; no parts where no bound was found
+   */
+  public record Solved(WeekPlan plan, WeekCertificate certificate) {}
+
+  /**
+   * Plans a week and states its certificate.
+   *
+   * @param request what to plan
+   * @param progress told of each better week or bound
+   * @param stop asked now and then
+   * @return plan and certificate
+   */
+  public static Solved solve(WeekRequest request, WeekProgress progress, BooleanSupplier stop) {
+    return new WeekSolver(request, progress, stop).solve();
+  }
+}

@@ -1,0 +1,69 @@
+package dev.dogleg.plan.week;
+
+import dev.dogleg.itinerary.DayChoice;
+import dev.dogleg.itinerary.DayPlan;
+import dev.dogleg.itinerary.NoRoom;
+import dev.dogleg.itinerary.Visit;
+import dev.dogleg.itinerary.WeekBooking;
+import dev.dogleg.itinerary.WeekDay;
+import dev.dogleg.itinerary.WeekNoRoom;
+import dev.dogleg.plan.DayPlanner;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Why a booking has no room on each of its van-days: the day engine is asked with the visits that
+ * the plan has there and the one left out.
+ */
+final class WeekReasons {
+  private static final long DAY_EFFORT = 20_000_000;
+
+  private final WeekModel model;
+  private final boolean proven;
+
+  WeekReasons(WeekModel model, boolean proven) {
+    this.model = model;
+    this.proven = proven;
+  }
+
+  /** The reasons for a booking, where each van-day serves so many local bookings. */
+  WeekNoRoom of(int number, int[][] locals) {
+    WeekBooking booking = model.booking(number);
+    List<WeekNoRoom.OnDay> days = new ArrayList<>();
+    for (DayChoice choice : booking.choices()) {
+      VanKind kind = kind(choice.day());
+      List<Visit> asked = new ArrayList<>();
+      for (int local : locals[choice.day()]) {
+        asked.add(kind.visit(local));
+      }
+      asked.add(kind.visit(kind.local(number)).waiting(0));
+      days.add(new WeekNoRoom.OnDay(choice.day(), onDay(kind, choice.day(), asked, booking)));
+    }
+    return new WeekNoRoom(booking.id(), days, Optional.empty());
+  }
+
+  private NoRoom onDay(VanKind kind, int vanDay, List<Visit> asked, WeekBooking booking) {
+    WeekDay day = model.request().days().get(vanDay);
+    DayPlan plan = DayPlanner.plan(kind.request(day, asked, DAY_EFFORT));
+    Optional<NoRoom> reason =
+        plan.noRoom().stream().filter(r -> r.visitId().equals(booking.id())).findFirst();
+    boolean impossible =
+        reason.isPresent()
+            && (reason.get().why() == NoRoom.Why.IMPOSSIBLE_ALONE
+                || reason.get().why() == NoRoom.Why.IMPOSSIBLE_TOGETHER);
+    if (impossible) {
+      return reason.get();
+    }
+    boolean notWorth = proven && !booking.counted();
+    NoRoom.Why why = notWorth ? NoRoom.Why.NOT_WORTH_IT : NoRoom.Why.NOT_FOUND;
+    return new NoRoom(booking.id(), why, "", 0, List.of());
+  }
+
+  private VanKind kind(int vanDay) {
+    return model.kinds().stream()
+        .filter(k -> k.vanDays().contains(vanDay))
+        .findFirst()
+        .orElseThrow();
+  }
+}
