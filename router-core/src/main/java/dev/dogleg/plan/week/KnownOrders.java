@@ -1,6 +1,5 @@
 package dev.dogleg.plan.week;
 
-import dev.dogleg.schedule.DayModel;
 import dev.dogleg.schedule.OrderCost;
 import java.util.HashMap;
 import java.util.Map;
@@ -46,8 +45,7 @@ final class KnownOrders {
   KnownOrders(VanKind kind, WorkCount work) {
     this.kind = kind;
     this.work = work;
-    int[] all = java.util.stream.IntStream.range(0, kind.size()).toArray();
-    cost = new OrderCost(DayModel.of(kind.request(all, 1)));
+    cost = new OrderCost(kind.model());
   }
 
   VanKind kind() {

@@ -26,7 +26,7 @@ record MasterProblem(WeekModel model, ColumnPool pool, SetCosts costs, WorkCount
       for (int k = 0; k < locals.length; k++) {
         locals[k] = kind.local(bookings[k]);
       }
-      pool.settle(column, costs.of(kind, locals));
+      pool.settle(column, costs.least(kind, locals));
     }
   }
 }

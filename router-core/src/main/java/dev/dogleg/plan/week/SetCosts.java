@@ -1,19 +1,31 @@
 package dev.dogleg.plan.week;
 
 import dev.dogleg.itinerary.DayPlan;
-import dev.dogleg.itinerary.DayRequest;
+import dev.dogleg.itinerary.Proof;
 import dev.dogleg.plan.DayPlanner;
+import dev.dogleg.plan.SetDays;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 
 /**
- * Exact costs of serving just a set on a van-day, remembered once asked for; a set that cannot be
- * served costs {@link RelaxedDay#NEVER}.
+ * Exact costs of serving just a set on a van-day, by the day engine, remembered once asked for; a
+ * set that cannot be served costs {@link RelaxedDay#NEVER}. One thread.
  */
 final class SetCosts {
-  private static final long EFFORT = 50_000_000;
+  private static final long EFFORT = 2_000_000;
+  private static final long MORE_EFFORT = 50_000_000;
 
-  private final Map<VanKind, Map<BookingSet, Long>> known = new HashMap<>();
+  /** Steps that one answer counts for. */
+  private static final long STEPS = 2_000;
+
+  /** What a set costs at least and at most; equal but where the day engine's effort was spent. */
+  private record Cost(long least, long most) {}
+
+  private static final Cost NEVER = new Cost(RelaxedDay.NEVER, RelaxedDay.NEVER);
+
+  private final Map<VanKind, Map<BookingSet, Cost>> known = new HashMap<>();
+  private final Map<VanKind, SetDays> engines = new HashMap<>();
   private final WorkCount work;
   private long asked;
 
@@ -22,28 +34,55 @@ final class SetCosts {
     model.kinds().forEach(kind -> known.put(kind, new HashMap<>()));
   }
 
-  /** {@return cost of a set of local bookings, extra prices included} */
+  /** {@return cost of the best day known for a set of local bookings, extra prices included} */
   long of(VanKind kind, int[] locals) {
-    if (locals.length == 0) {
-      return 0;
-    }
-    return known.get(kind).computeIfAbsent(BookingSet.of(locals), set -> exact(kind, locals));
+    return cost(kind, locals).most;
   }
 
-  private long exact(VanKind kind, int[] locals) {
+  /** {@return what a set of local bookings costs at least} */
+  long least(VanKind kind, int[] locals) {
+    return cost(kind, locals).least;
+  }
+
+  private Cost cost(VanKind kind, int[] locals) {
+    return locals.length == 0
+        ? new Cost(0, 0)
+        : known.get(kind).computeIfAbsent(BookingSet.of(locals), set -> exact(kind, locals));
+  }
+
+  private Cost exact(VanKind kind, int[] locals) {
     asked++;
-    DayRequest request = kind.request(locals, EFFORT);
-    DayPlan plan = DayPlanner.plan(request);
-    work.count(1000);
-    if (plan.leftOutBooked() > 0) {
-      // A day that might still serve all is never called impossible.
-      return plan.proof().leftOutBound() > 0 ? RelaxedDay.NEVER : plan.proof().costBound();
-    }
+    work.count(STEPS);
     long extra = 0;
     for (int local : locals) {
       extra += kind.extraSixtieths(local);
     }
-    return plan.costSixtieths() + extra;
+    if (kind.size() <= Long.SIZE) {
+      long set = 0;
+      for (int local : locals) {
+        set |= 1L << local;
+      }
+      Optional<SetDays.Best> best =
+          engines.computeIfAbsent(kind, k -> new SetDays(k.model())).best(set, EFFORT);
+      if (best.isPresent() && best.get().proven()) {
+        return new Cost(best.get().costSixtieths() + extra, best.get().costSixtieths() + extra);
+      }
+    }
+    return slowly(kind, locals, extra);
+  }
+
+  /** A set that has no day, or a hard one: whichever it is, it must be proven. */
+  private static Cost slowly(VanKind kind, int[] locals, long extra) {
+    DayPlan plan = DayPlanner.plan(kind.request(locals, MORE_EFFORT));
+    if (plan.proof().leftOutBound() > 0) {
+      return NEVER;
+    }
+    if (plan.leftOutBooked() > 0) {
+      return new Cost(plan.proof().costBound() + extra, RelaxedDay.NEVER);
+    }
+    boolean proven = plan.proof().kind() == Proof.Kind.PROVEN_BEST;
+    long most = plan.costSixtieths() + extra;
+    return new Cost(proven ? most : plan.proof().costBound() + extra, most);
   }
 
   /** {@return number of sets computed} */

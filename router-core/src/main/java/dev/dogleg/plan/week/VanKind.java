@@ -7,6 +7,7 @@ import dev.dogleg.itinerary.DayTerms;
 import dev.dogleg.itinerary.Visit;
 import dev.dogleg.itinerary.WeekBooking;
 import dev.dogleg.itinerary.WeekDay;
+import dev.dogleg.schedule.DayModel;
 import dev.dogleg.time.TimeWindow;
 import dev.dogleg.travel.TravelTimes;
 import java.util.ArrayList;
@@ -28,7 +29,8 @@ final class VanKind {
   private final int[] local;
   private final List<Visit> visits;
   private final long[] extra;
-  private final WeekModel model;
+  private final WeekModel week;
+  private DayModel dayModel;
 
   /** What makes two van-days alike. */
   record Likeness(
@@ -83,19 +85,19 @@ final class VanKind {
         visit.first());
   }
 
-  VanKind(int number, WeekDay day, List<Integer> vanDays, Likeness likeness, WeekModel model) {
+  VanKind(int number, WeekDay day, List<Integer> vanDays, Likeness likeness, WeekModel week) {
     this.number = number;
     this.day = day;
     this.vanDays = List.copyOf(vanDays);
     this.visits = likeness.visits();
     this.extra = likeness.extras().stream().mapToLong(Long::longValue).toArray();
     this.booking = likeness.bookings().stream().mapToInt(Integer::intValue).toArray();
-    this.local = new int[model.size()];
+    this.local = new int[week.size()];
     java.util.Arrays.fill(local, -1);
     for (int k = 0; k < booking.length; k++) {
       local[booking[k]] = k;
     }
-    this.model = model;
+    this.week = week;
   }
 
   /** {@return its number among the kinds} */
@@ -136,6 +138,14 @@ final class VanKind {
     return extra[localNumber];
   }
 
+  /** {@return the day with all visits that may be asked for, numbered by local numbers} */
+  DayModel model() {
+    if (dayModel == null) {
+      dayModel = DayModel.of(request(day, visits, 1));
+    }
+    return dayModel;
+  }
+
   /** {@return the day that is asked to serve some bookings, given by local numbers} */
   DayRequest request(int[] locals, long effort) {
     List<Visit> asked = new ArrayList<>();
@@ -151,9 +161,9 @@ final class VanKind {
         vanDay.shift(),
         asked,
         vanDay.travel(),
-        model.request().prices(),
+        week.request().prices(),
         vanDay.terms(),
-        model.request().seed(),
+        week.request().seed(),
         effort);
   }
 }
