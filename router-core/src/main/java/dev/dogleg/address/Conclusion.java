@@ -56,7 +56,7 @@ final class Conclusion {
         query,
         Outcome.AMBIGUOUS,
         matches.subList(0, Math.min(all, LookUp.MOST)),
-        ambiguity(fitting, all));
+        ambiguity(fitting, all) + (ranked ? "; nearest to the book's other clients first" : ""));
   }
 
   private LookUp none(Answer answer, List<Candidate> misses) {

@@ -1,5 +1,6 @@
 package dev.dogleg.address;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
@@ -55,6 +56,22 @@ record Locality(
                     hit.postcodes().stream()
                         .anyMatch(there -> Letters.typingErrors(typed, there, 1) <= 1));
     return close || postcodeKnown ? Fit.STRAINED : Fit.CONTRADICTS;
+  }
+
+  /** Which of the postcodes and towns typed a house bears out; in one town, a district tells. */
+  Set<String> borneOut(Hit hit) {
+    Set<String> said = new HashSet<>();
+    for (String postcode : postcodes) {
+      if (hit.postcodes().contains(postcode)) {
+        said.add(postcode);
+      }
+    }
+    for (String town : towns) {
+      if (lies(hit.areas(), town)) {
+        said.add(town);
+      }
+    }
+    return said;
   }
 
   private static boolean lies(Set<String> areas, String town) {

@@ -38,14 +38,31 @@ final class StreetAnswers {
     }
     HouseNumber wanted = HouseNumber.of(number.key());
     if (!exact.isEmpty()) {
-      List<Candidate> all = new ArrayList<>(exact);
+      List<Candidate> all = bestBorneOut(exact, rest);
       boolean settled = exact.stream().anyMatch(c -> c.fit() == Locality.Fit.AGREES);
       if (!settled) {
         all.addAll(rivals(street, wanted, rest, exact));
       }
       return new Answer(all, misses, street, adjacent, rest);
     }
-    return new Answer(computed(street, wanted, rest), misses, street, adjacent, rest);
+    List<Candidate> computed = bestBorneOut(computed(street, wanted, rest), rest);
+    return new Answer(computed, misses, street, adjacent, rest);
+  }
+
+  /** Leaves out what bears out less of the typed town, district and postcode than another. */
+  private static List<Candidate> bestBorneOut(List<Candidate> found, Rest rest) {
+    List<Candidate> kept = new ArrayList<>(found);
+    if (found.size() > 1) {
+      List<Set<String>> said =
+          found.stream().map(one -> rest.locality().borneOut(one.basis())).toList();
+      kept.removeIf(
+          one -> {
+            Set<String> own = rest.locality().borneOut(one.basis());
+            return said.stream()
+                .anyMatch(other -> other.size() > own.size() && other.containsAll(own));
+          });
+    }
+    return kept;
   }
 
   /** Answers a reading without a number. */

@@ -1,6 +1,7 @@
 package dev.dogleg.address;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.dogleg.model.GeoPoint;
@@ -85,6 +86,9 @@ class AmbiguityTest {
     assertEquals("Overby", answer.matches().get(0).town());
     assertTrue(
         answer.matches().get(0).metresFromClients() < answer.matches().get(1).metresFromClients());
+    assertTrue(
+        answer.reason().endsWith("; nearest to the book's other clients first"), answer.reason());
+    assertFalse(index.find("12 Mill Lane").reason().contains("clients"));
     List<GeoPoint> west = List.of(new GeoPoint(0, 0));
     assertEquals(
         "Netherby", index.find(AddressQuery.of("12 Mill Lane").near(west)).matches().get(0).town());

@@ -95,4 +95,28 @@ class SampleMapLookUpTest {
       assertTrue(metres <= 25, pair[1] + " is " + metres + " m off: " + answer);
     }
   }
+
+  /** The example of docs/ADDRESSES.md. */
+  @Test
+  void theExampleOfThePageRuns() {
+    Path mapFile =
+        Path.of(System.getProperty("dogleg.root")).resolve("maps-sample/brindlewick.osm.pbf");
+    Path cacheFolder = folder;
+    StringBuilder out = new StringBuilder();
+    // example-begin
+    try (AddressIndex index = AddressIndex.open(mapFile, cacheFolder, IndexProgress.SILENT)) {
+      LookUp answer = index.find("lindenstr. 101, Neulinden");
+      for (Match match : answer.matches()) {
+        out.append(match.grade() + " " + match.address() + " " + match.point() + "\n");
+      }
+      out.append(answer.outcome() + ": " + answer.reason() + "\n");
+    }
+    // example-end
+    assertEquals(
+        """
+        EXACT Lindenstraße 101, BRW 108 Brindlewick -48.896618,-123.418238
+        FOUND: an outline of the map bears this number and street
+        """,
+        out.toString());
+  }
 }

@@ -2,7 +2,9 @@ package dev.dogleg.cli.command;
 
 import dev.dogleg.cli.console.Console;
 import dev.dogleg.cli.console.ExitCode;
+import dev.dogleg.cli.prepare.AddressReview;
 import dev.dogleg.cli.prepare.Calendar;
+import dev.dogleg.cli.prepare.LookUps;
 import dev.dogleg.cli.prepare.MapInUse;
 import dev.dogleg.cli.prepare.Preparation;
 import dev.dogleg.fault.FaultException;
@@ -44,7 +46,7 @@ final class CheckCommand implements Callable<Integer> {
     Faults faults = new Faults();
     Optional<BookInput> read = BookInput.read(choice, false, faults);
     if (read.isEmpty()) {
-      return stopped(faults);
+      return stopped(faults, List.of());
     }
     BookInput input = read.get();
     LocalDate tomorrow = surroundings.tomorrow(input.book().business().zone());
@@ -55,24 +57,28 @@ final class CheckCommand implements Callable<Integer> {
         plan == null
             ? input.book().bookings().stream().filter(b -> b.status().open()).toList()
             : check.named(groups);
+    List<String> inexact = List.of();
     try (MapInUse map = new MapInUse(input.map(), surroundings.cache(), console, faults)) {
+      LookUps lookUps = new LookUps(map, input.book().clients());
+      inexact = AddressReview.of(input.book(), lookUps, input.rows());
       Preparation preparation =
           Preparation.of(
-              input.book(), bookings, calendar, input.tables(), map, input.rows(), faults);
+              input.book(), bookings, calendar, input.tables(), map, lookUps, input.rows(), faults);
       Candidates.withoutDoor(input, bookings, preparation::placed, faults);
       if (faults.stops()) {
-        return stopped(faults);
+        return stopped(faults, inexact);
       }
       check.follow(groups, preparation);
     } catch (FaultException failed) {
       failed.faults().forEach(faults::add);
-      return stopped(faults);
+      return stopped(faults, inexact);
     }
     check.lines().forEach(console::say);
     String report = FaultReport.of(faults.all(), true);
     if (!report.isEmpty()) {
       console.say(report);
     }
+    inexact.forEach(console::say);
     if (Ending.of(faults.all(), check.breaches() > 0) == ExitCode.DONE) {
       console.say(
           plan == null
@@ -83,8 +89,9 @@ final class CheckCommand implements Callable<Integer> {
     return Ending.of(faults.all(), check.breaches() > 0).number();
   }
 
-  private int stopped(Faults faults) {
+  private int stopped(Faults faults, List<String> inexact) {
     surroundings.console().say(FaultReport.of(faults.all(), true));
+    inexact.forEach(surroundings.console()::say);
     return ExitCode.STOPPED.number();
   }
 }

@@ -1,20 +1,19 @@
 package dev.dogleg.cli.command;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
 import dev.dogleg.address.AddressQuery;
 import dev.dogleg.address.LookUp;
-import dev.dogleg.address.Match;
 import dev.dogleg.address.Outcome;
 import dev.dogleg.cli.console.Console;
 import dev.dogleg.cli.console.ExitCode;
+import dev.dogleg.cli.export.FoundText;
+import dev.dogleg.cli.prepare.LookUps;
 import dev.dogleg.cli.prepare.MapInUse;
 import dev.dogleg.fault.FaultException;
 import dev.dogleg.fault.Faults;
-import java.io.IOException;
-import java.io.StringWriter;
+import dev.dogleg.model.Client;
+import dev.dogleg.model.GeoPoint;
 import java.nio.file.Path;
-import java.util.Locale;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -44,7 +43,9 @@ final class FindCommand implements Callable<Integer> {
       index = "1",
       arity = "0..1",
       paramLabel = "BOOK",
-      description = "Book folder whose card names the map. Default: the current folder.")
+      description =
+          "Book folder: its card names the map, its places.csv wins, its clients rank what is"
+              + " found. Default: the current folder.")
   private Path book;
 
   @Option(names = "--map", paramLabel = "FILE", description = "Map file; wins over the card's.")
@@ -60,7 +61,7 @@ final class FindCommand implements Callable<Integer> {
   }
 
   @Override
-  public Integer call() throws IOException {
+  public Integer call() {
     if (address.isBlank() || address.length() > AddressQuery.LONGEST) {
       throw new ParameterException(
           spec.commandLine(),
@@ -69,19 +70,28 @@ final class FindCommand implements Callable<Integer> {
     Console console = surroundings.console();
     Faults faults = new Faults();
     try {
+      Optional<BookInput> read = book();
       Optional<Path> file =
-          map != null ? Optional.of(map) : BookInput.mapOf(new BookChoice(book, null), faults);
+          read.map(BookInput::map).or(() -> BookInput.mapOf(new BookChoice(book, map), faults));
       if (file.isEmpty()) {
         throw new FaultException(faults.all());
       }
       try (MapInUse open = new MapInUse(file.get(), surroundings.cache(), console, faults)) {
-        LookUp answer = open.addresses().find(AddressQuery.of(address));
+        List<Client> clients = read.map(input -> input.book().clients()).orElse(List.of());
+        Optional<GeoPoint> corrected =
+            read.flatMap(input -> input.read().corrections().pin(address));
+        LookUp answer = new LookUps(open, clients).of(address);
         if (json) {
-          console.say(array(answer));
+          console.say(FoundText.json(address, answer, corrected));
         } else {
-          print(answer, file.get());
+          corrected
+              .map(FoundText::corrected)
+              .orElseGet(() -> FoundText.lines(address, answer))
+              .forEach(console::say);
+          console.say(PlanNotes.attribution(file.get()));
         }
-        return (answer.outcome() == Outcome.FOUND ? ExitCode.DONE : ExitCode.LOOK).number();
+        boolean clear = corrected.isPresent() || answer.outcome() == Outcome.FOUND;
+        return (clear ? ExitCode.DONE : ExitCode.LOOK).number();
       }
     } catch (FaultException failed) {
       console.warn(FaultReport.of(failed.faults(), true));
@@ -89,39 +99,11 @@ final class FindCommand implements Callable<Integer> {
     }
   }
 
-  private void print(LookUp answer, Path file) {
-    Console console = surroundings.console();
-    console.say(answer.reason());
-    for (Match match : answer.matches()) {
-      console.say("  %-12s  %s  %s".formatted(grade(match), match.point(), match.address()));
+  /** The book, whose corrections win and whose clients rank what is found; none is no fault. */
+  private Optional<BookInput> book() {
+    if (book == null && map != null) {
+      return Optional.empty();
     }
-    console.say(PlanNotes.attribution(file));
-  }
-
-  private static String grade(Match match) {
-    return match.grade().name().toLowerCase(Locale.ROOT);
-  }
-
-  private static String array(LookUp answer) throws IOException {
-    StringWriter text = new StringWriter();
-    try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
-      json.writeStartArray();
-      for (Match match : answer.matches()) {
-        json.writeStartObject();
-        json.writeFieldName("lat");
-        json.writeNumber(degrees(match.point().lat()));
-        json.writeFieldName("lon");
-        json.writeNumber(degrees(match.point().lon()));
-        json.writeStringField("grade", grade(match));
-        json.writeStringField("address", match.address());
-        json.writeEndObject();
-      }
-      json.writeEndArray();
-    }
-    return text.toString();
-  }
-
-  private static String degrees(double value) {
-    return String.format(Locale.ROOT, "%.6f", value);
+    return BookInput.read(new BookChoice(book, map), false, new Faults());
   }
 }

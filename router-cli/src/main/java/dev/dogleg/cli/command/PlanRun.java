@@ -13,6 +13,7 @@ import dev.dogleg.cli.export.SetAside;
 import dev.dogleg.cli.export.SetAsideCsv;
 import dev.dogleg.cli.export.WholeFiles;
 import dev.dogleg.cli.prepare.Calendar;
+import dev.dogleg.cli.prepare.LookUps;
 import dev.dogleg.cli.prepare.MapInUse;
 import dev.dogleg.cli.prepare.Preparation;
 import dev.dogleg.fault.Fault;
@@ -85,7 +86,14 @@ final class PlanRun {
     try (MapInUse map = new MapInUse(input.map(), surroundings.cache(), console, faults)) {
       Preparation preparation =
           Preparation.of(
-              input.book(), bookings, calendar, input.tables(), map, input.rows(), faults);
+              input.book(),
+              bookings,
+              calendar,
+              input.tables(),
+              map,
+              new LookUps(map, input.book().clients()),
+              input.rows(),
+              faults);
       Candidates.withoutDoor(input, bookings, preparation::placed, faults);
       if (Ending.stops(faults.all(), order.strict())) {
         return stopped();

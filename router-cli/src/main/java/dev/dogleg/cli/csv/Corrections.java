@@ -3,22 +3,17 @@ package dev.dogleg.cli.csv;
 import dev.dogleg.model.GeoPoint;
 import dev.dogleg.model.Place;
 import dev.dogleg.model.Tag;
-import java.text.Normalizer;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
 
 /**
  * Where typed addresses really are, from {@code places.csv}; wins over any look-up. Case,
  * punctuation and spaces of the typed address do not matter, all else does.
  */
 public final class Corrections {
-  private static final Pattern SIGNS = Pattern.compile("[^\\p{L}\\p{M}\\p{N}]+");
-
   private final Map<String, GeoPoint> points;
   private final Map<String, List<Tag>> tags;
 
@@ -41,8 +36,7 @@ public final class Corrections {
   }
 
   static String key(String address) {
-    String text = Normalizer.normalize(address, Normalizer.Form.NFC).toLowerCase(Locale.ROOT);
-    return SIGNS.matcher(text).replaceAll(" ").strip();
+    return dev.dogleg.address.Corrections.key(address);
   }
 
   /**

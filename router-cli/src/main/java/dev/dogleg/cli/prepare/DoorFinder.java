@@ -1,6 +1,5 @@
 package dev.dogleg.cli.prepare;
 
-import dev.dogleg.address.AddressQuery;
 import dev.dogleg.address.Grade;
 import dev.dogleg.address.LookUp;
 import dev.dogleg.address.Match;
@@ -12,7 +11,6 @@ import dev.dogleg.model.GeoPoint;
 import dev.dogleg.model.Place;
 import dev.dogleg.roads.RoadNetwork;
 import dev.dogleg.roads.SnapReport;
-import java.util.List;
 import java.util.Optional;
 
 /**
@@ -20,23 +18,20 @@ import java.util.Optional;
  * up; then the place is put on a road and what came of it is judged.
  */
 final class DoorFinder {
-  private final MapInUse map;
+  private final LookUps lookUps;
   private final RoadNetwork roads;
-  private final List<GeoPoint> others;
   private final Faults faults;
 
   /**
    * A finder.
    *
-   * @param map addresses
+   * @param lookUps addresses
    * @param roads roads of the van
-   * @param others pins of the book, which rank the candidates of an ambiguous address
    * @param faults takes what is wrong
    */
-  DoorFinder(MapInUse map, RoadNetwork roads, List<GeoPoint> others, Faults faults) {
-    this.map = map;
+  DoorFinder(LookUps lookUps, RoadNetwork roads, Faults faults) {
+    this.lookUps = lookUps;
     this.roads = roads;
-    this.others = others;
     this.faults = faults;
   }
 
@@ -52,10 +47,10 @@ final class DoorFinder {
     if (place.pin().isPresent()) {
       GeoPoint pin = place.pin().get();
       String address = place.address().isBlank() ? pin.toString() : place.address();
-      return onRoad(address, pin, "", "", source.pin(), severity);
+      return onRoad(address, pin, Optional.empty(), "", source.pin(), severity);
     }
     Where cell = source.address();
-    LookUp answer = map.addresses().find(AddressQuery.of(shortened(place.address())).near(others));
+    LookUp answer = lookUps.of(place.address());
     Optional<Match> found = answer.found();
     if (found.isEmpty()) {
       faults.add(LookUpFaults.notFound(answer, place.address(), source, severity));
@@ -70,19 +65,20 @@ final class DoorFinder {
       faults.add(LookUpFaults.otherSpelling(match, place.address(), cell));
       note = "read as " + match.address();
     }
-    return onRoad(place.address(), match.point(), match.street(), note, cell, severity);
-  }
-
-  private static String shortened(String address) {
-    return address.length() > AddressQuery.LONGEST
-        ? address.substring(0, AddressQuery.LONGEST)
-        : address;
+    return onRoad(place.address(), match.point(), found, note, cell, severity);
   }
 
   private Optional<Door> onRoad(
-      String address, GeoPoint point, String street, String note, Where cell, Severity severity) {
-    SnapReport snap = roads.snap(point, street);
-    Optional<Fault> fault = SnapFaults.of(snap, street, cell, severity, this::onMap);
+      String address,
+      GeoPoint point,
+      Optional<Match> match,
+      String note,
+      Where cell,
+      Severity severity) {
+    SnapReport snap = roads.snap(point, match.map(Match::street).orElse(""));
+    String door = match.map(Match::address).orElse("");
+    Optional<Fault> fault =
+        SnapFaults.of(snap, oneLine(address), door, cell, severity, this::onMap);
     fault.ifPresent(faults::add);
     if (snap.point().isEmpty() || fault.filter(f -> f.severity() == severity).isPresent()) {
       return Optional.empty();

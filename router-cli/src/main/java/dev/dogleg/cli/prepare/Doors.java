@@ -5,7 +5,6 @@ import dev.dogleg.fault.Faults;
 import dev.dogleg.fault.Severity;
 import dev.dogleg.fault.Where;
 import dev.dogleg.model.Client;
-import dev.dogleg.model.GeoPoint;
 import dev.dogleg.model.Groomer;
 import dev.dogleg.roads.RoadNetwork;
 import dev.dogleg.roads.RoadPoint;
@@ -41,7 +40,7 @@ final class Doors {
    *
    * @param groomer who drives
    * @param clients whose doors are needed
-   * @param map the map
+   * @param lookUps addresses
    * @param roads roads for the groomer's van
    * @param rows where things stand
    * @param severity what a client that cannot be reached does to the run, by client id
@@ -51,14 +50,12 @@ final class Doors {
   static Optional<Doors> find(
       Groomer groomer,
       List<Client> clients,
-      MapInUse map,
+      LookUps lookUps,
       RoadNetwork roads,
       RowFinder rows,
       Map<String, Severity> severity,
       Faults faults) {
-    List<GeoPoint> pins =
-        clients.stream().flatMap(client -> client.place().pin().stream()).toList();
-    DoorFinder finder = new DoorFinder(map, roads, pins, faults);
+    DoorFinder finder = new DoorFinder(lookUps, roads, faults);
     Optional<Door> home =
         finder.find(groomer.home(), DoorSource.home(rows.home(groomer.id())), Severity.STOP);
     Map<String, Door> found = new LinkedHashMap<>();

@@ -3,18 +3,15 @@ package dev.dogleg.cli.prepare;
 import dev.dogleg.address.LookUp;
 import dev.dogleg.address.Match;
 import dev.dogleg.address.Outcome;
+import dev.dogleg.cli.export.PlacesLine;
 import dev.dogleg.fault.Fault;
 import dev.dogleg.fault.Severity;
 import dev.dogleg.fault.Where;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** Faults of an address that the map does not know, with the line that mends it. */
 final class LookUpFaults {
-  /** File of a book folder in which addresses are corrected. */
-  static final String CORRECTIONS = "places.csv";
-
   private static final int SHOWN = 3;
 
   private LookUpFaults() {}
@@ -24,21 +21,20 @@ final class LookUpFaults {
     List<Match> nearest = answer.matches().stream().limit(SHOWN).toList();
     StringBuilder hint = new StringBuilder();
     if (!nearest.isEmpty()) {
-      hint.append("nearest: ")
+      hint.append(several ? "candidates: " : "nearest: ")
           .append(nearest.stream().map(LookUpFaults::shown).collect(Collectors.joining("; ")))
           .append("; if ")
           .append(nearest.size() == 1 ? "that is it" : "the first is it")
           .append(", add to ")
-          .append(CORRECTIONS)
+          .append(PlacesLine.FILE)
           .append(": ")
-          .append(line(typed, nearest.get(0)));
+          .append(PlacesLine.of(typed, nearest.get(0).point()));
     } else {
       hint.append(source.pinAdvice())
           .append(", or add to ")
-          .append(CORRECTIONS)
+          .append(PlacesLine.FILE)
           .append(": ")
-          .append(quoted(typed))
-          .append(",LAT,LON");
+          .append(PlacesLine.blank(typed));
     }
     return new Fault(
         several ? "address-ambiguous" : "address-not-found",
@@ -60,7 +56,11 @@ final class LookUpFaults {
         "the street is on the map, the number is not; the door may be up to "
             + match.distanceEstimateMetres()
             + " m away",
-        "to be exact add to " + CORRECTIONS + ": " + line(typed, match) + " with the true point");
+        "to be exact add to "
+            + PlacesLine.FILE
+            + ": "
+            + PlacesLine.of(typed, match.point())
+            + " with the true point");
   }
 
   static Fault otherSpelling(Match match, String typed, Where cell) {
@@ -75,14 +75,5 @@ final class LookUpFaults {
 
   private static String shown(Match match) {
     return match.address() + " (" + match.point() + ")";
-  }
-
-  private static String line(String typed, Match match) {
-    return quoted(typed)
-        + String.format(Locale.ROOT, ",%.6f,%.6f", match.point().lat(), match.point().lon());
-  }
-
-  private static String quoted(String text) {
-    return '"' + text.replace("\"", "\"\"") + '"';
   }
 }

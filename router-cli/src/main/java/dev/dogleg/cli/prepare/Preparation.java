@@ -59,6 +59,7 @@ public final class Preparation {
    * @param calendar which booking belongs to which day
    * @param tables groom tables in force
    * @param map the map
+   * @param lookUps its addresses
    * @param rows where things stand
    * @param faults takes what is wrong; a client that cannot be placed is set aside, or stops the
    *     run where a time was told
@@ -71,14 +72,15 @@ public final class Preparation {
       Calendar calendar,
       GroomTables tables,
       MapInUse map,
+      LookUps lookUps,
       RowFinder rows,
       Faults faults) {
     Preparation made = new Preparation(book, calendar, tables, rows);
-    made.findDoors(bookings, map, faults);
+    made.findDoors(bookings, map, lookUps, faults);
     return made;
   }
 
-  private void findDoors(List<Booking> bookings, MapInUse map, Faults faults) {
+  private void findDoors(List<Booking> bookings, MapInUse map, LookUps lookUps, Faults faults) {
     Map<String, Severity> severity = new LinkedHashMap<>();
     for (Booking booking : bookings) {
       Severity one = booking.told().isPresent() ? Severity.STOP : Severity.ASIDE;
@@ -94,7 +96,7 @@ public final class Preparation {
       Doors.find(
               groomer,
               needed,
-              map,
+              lookUps,
               map.roads(VanCards.of(business.vanOf(groomer), business)),
               rows,
               severity,

@@ -17,7 +17,8 @@ final class SnapFaults {
    * What is to be said about a snap.
    *
    * @param snap where the place was put
-   * @param street street of the address, empty where unknown
+   * @param typed the address as typed, or the pin
+   * @param door the address found for it as the map spells it, empty for a pin
    * @param cell the cell the place came from
    * @param severity what a place that cannot be used does to the run
    * @param onMap whether another point lies on the map, for telling swapped coordinates
@@ -25,7 +26,12 @@ final class SnapFaults {
    *     it can
    */
   static Optional<Fault> of(
-      SnapReport snap, String street, Where cell, Severity severity, Predicate<GeoPoint> onMap) {
+      SnapReport snap,
+      String typed,
+      String door,
+      Where cell,
+      Severity severity,
+      Predicate<GeoPoint> onMap) {
     GeoPoint asked = snap.asked();
     if (snap.offMap()) {
       Optional<GeoPoint> turned = turned(asked).filter(onMap);
@@ -71,9 +77,15 @@ final class SnapFaults {
           "other-street",
           Severity.LOOK,
           cell,
-          street,
-          "the van was put on " + named(snap.roadName()) + ", " + snap.movedMetres() + " m away",
-          "put the pin where the van can park if that is wrong");
+          typed,
+          "means the door "
+              + door
+              + ", but the nearest road is "
+              + named(snap.roadName())
+              + ", "
+              + snap.movedMetres()
+              + " m away: the van was put there",
+          "where the van can park elsewhere, put the pin there");
     }
     if (snap.cutOffNearby()) {
       return fault(
