@@ -8,22 +8,24 @@ final class ProofCheck {
   private ProofCheck() {}
 
   static void check(DayPlan plan, FindingList found) {
-    Proof proof = plan.proof();
+    check(plan.proof(), plan.leftOutBooked(), plan.costSixtieths(), found);
+  }
+
+  /** Compares bounds with the number left out and the cost of a plan. */
+  static void check(Proof proof, long leftOut, long cost, FindingList found) {
     boolean best = proof.kind() == Proof.Kind.PROVEN_BEST;
-    long leftOut = plan.leftOutBooked();
     if (proof.leftOutBound() > leftOut || (best && proof.leftOutBound() != leftOut)) {
       found.day(
           "proof-left-out",
           "",
           proof.leftOutBound(),
           leftOut,
-          "The proof says that %d booked visits must be left out; the plan leaves out %d%s."
+          "The proof says that %d must be left out; the plan leaves out %d%s."
               .formatted(proof.leftOutBound(), leftOut, claim(best)));
       return;
     }
     // A bound that belongs to fewer visits left out says nothing about this plan's cost.
     boolean comparable = proof.leftOutBound() == leftOut;
-    long cost = plan.costSixtieths();
     if (comparable && (proof.costBound() > cost || (best && proof.costBound() != cost))) {
       found.day(
           "proof-cost",

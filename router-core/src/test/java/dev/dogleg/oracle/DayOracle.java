@@ -13,6 +13,7 @@ import dev.dogleg.itinerary.WaterTerms;
 import dev.dogleg.itinerary.WaterUse;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -36,6 +37,7 @@ public final class DayOracle {
   private final WaterTerms water;
   private final long[] costs;
   private final Lived[] lived;
+  private final Map<Integer, int[]> drives = new HashMap<>();
 
   /** How full the tanks are, and how many stops were made for them. */
   private record Tanks(int stops, int fresh, int grey) {}
@@ -233,7 +235,14 @@ public final class DayOracle {
 
   private void drive(
       Cells[] ready, int place, Stay stay, int t, Cells[] arrived, int first, int last) {
-    int drive = request.travel().driveSeconds(place, stay.place, from() + t);
+    boolean never = true;
+    for (Cells cells : ready) {
+      never &= cells.cost(t) >= NEVER;
+    }
+    if (never) {
+      return;
+    }
+    int drive = driveSeconds(place, stay.place, t);
     int at = t + drive;
     if (at < first || at > last || from() + at > stay.limits.latestArrive()) {
       return;
@@ -249,6 +258,15 @@ public final class DayOracle {
             () -> new Lived(before, from() + t, stay.kind, stay.place, stay.id, now, now, now));
       }
     }
+  }
+
+  /** Drives are asked for once a second and pair. */
+  private int driveSeconds(int a, int b, int t) {
+    int[] known = drives.computeIfAbsent(a * request.travel().size() + b, key -> new int[seconds]);
+    if (known[t] == 0) {
+      known[t] = 1 + request.travel().driveSeconds(a, b, from() + t);
+    }
+    return known[t] - 1;
   }
 
   private void wait(Cells cells, int t, int last) {
@@ -345,7 +363,7 @@ public final class DayOracle {
   private void home(Cells[] cells, int t, int served, List<Visit> order, long rules, long groom) {
     int place = order.get(order.size() - 1).place();
     int left = from() + t;
-    int drive = request.travel().driveSeconds(place, shift.endPlace(), left);
+    int drive = driveSeconds(place, shift.endPlace(), t);
     int end = left + drive;
     if (end > shift.latestEndSeconds()) {
       return;

@@ -33,13 +33,25 @@ public final class RandomWeeks {
       DayRequest day = SeededDays.day(seed * 50 + d, bookings, 1, random.nextBoolean());
       asked.add(withTerms ? RandomTerms.on(seed * 50 + d, day) : day);
     }
+    return of(random, asked);
+  }
+
+  /**
+   * A week of given days.
+   *
+   * @param random draws choices and prices
+   * @param asked days with as many visits each, the k-th of all days being one booking, of one id,
+   *     and with as many places
+   * @return the week
+   */
+  public static WeekRequest of(SplittableRandom random, List<DayRequest> asked) {
     List<WeekDay> vanDays = new ArrayList<>();
-    for (int d = 0; d < days; d++) {
+    for (int d = 0; d < asked.size(); d++) {
       DayRequest day = asked.get(d);
       vanDays.add(new WeekDay(dated(day.shift(), d), day.travel(), day.terms()));
     }
     List<WeekBooking> stops = new ArrayList<>();
-    for (int b = 0; b < bookings; b++) {
+    for (int b = 0; b < asked.get(0).visits().size(); b++) {
       stops.add(booking(random, asked, b));
     }
     return new WeekRequest(vanDays, stops, asked.get(0).prices(), 1, DayRequest.USUAL_EFFORT);
