@@ -30,8 +30,10 @@ class ArchitectureTest {
     MAY_IMPORT.put("settings", List.of("file", "words"));
     MAY_IMPORT.put("csv", List.of("file", "words", "settings"));
     MAY_IMPORT.put("export", List.of("file"));
-    MAY_IMPORT.put("prepare", List.of("console", "export"));
-    MAY_IMPORT.put("command", List.of("console", "file", "settings", "csv", "export", "prepare"));
+    MAY_IMPORT.put("terms", List.of("words"));
+    MAY_IMPORT.put("prepare", List.of("console", "export", "terms"));
+    MAY_IMPORT.put(
+        "command", List.of("console", "file", "settings", "csv", "export", "terms", "prepare"));
   }
 
   private static final JavaClasses CLASSES =

@@ -123,7 +123,14 @@ public final class StopQuestions {
     return new ServiceOrder(service, addOns);
   }
 
-  private static boolean isSenior(Pet pet, LocalDate date) {
+  /**
+   * Whether a pet counts as old or frail on a day.
+   *
+   * @param pet the pet
+   * @param date the day
+   * @return by its tag or by its age
+   */
+  public static boolean isSenior(Pet pet, LocalDate date) {
     return pet.has(SENIOR_TAG, date)
         || pet.born()
             .filter(born -> !born.plusYears(SENIOR_YEARS.get(pet.species())).isAfter(date))

@@ -122,6 +122,26 @@ record BookInput(ReadBook read, Path map, Path folder, String card) {
       public Where home(String groomerId) {
         return Where.file(card).at("groomers." + groomerId + ".home");
       }
+
+      @Override
+      public Where rule(String name) {
+        return sources.rule(name, Column.RULE);
+      }
+
+      @Override
+      public Where zone(String name) {
+        return sources.zone(name, Column.ZONE);
+      }
+
+      @Override
+      public Where errand(String errandId) {
+        return sources.errand(errandId, Column.ADDRESS);
+      }
+
+      @Override
+      public Where waterPlaces() {
+        return Where.file(card).at("water.places");
+      }
     };
   }
 

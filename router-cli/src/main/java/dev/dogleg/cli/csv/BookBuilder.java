@@ -10,6 +10,7 @@ import dev.dogleg.groom.GroomTables;
 import dev.dogleg.model.Book;
 import dev.dogleg.model.Booking;
 import dev.dogleg.model.Client;
+import dev.dogleg.model.DayEntry;
 import dev.dogleg.model.Pet;
 import dev.dogleg.model.WeekBook;
 import java.util.ArrayList;
@@ -80,10 +81,11 @@ final class BookBuilder {
       ClientRecord.read(person, context);
       person.animals().forEach(animal -> PetRecord.read(animal, context));
     }
-    List<Booking> bookings = bookings(bookingRows, context);
-    Set<String> bookingIds = bookings.stream().map(Booking::id).collect(Collectors.toSet());
     WeekRows weekRows = books.week(this::cells);
-    WeekBook week = weekRows.read(context, bookingIds, sources);
+    List<DayEntry> days = weekRows.special(context);
+    List<Booking> bookings = bookings(bookingRows, context, days);
+    Set<String> bookingIds = bookings.stream().map(Booking::id).collect(Collectors.toSet());
+    WeekBook week = weekRows.read(days, context, bookingIds, sources);
     List<List<Cells>> rows = new ArrayList<>(List.of(placeRows, clientRows, petRows, bookingRows));
     rows.addAll(weekRows.tables());
     Faults all = collect(rows, wideClients);
@@ -101,11 +103,11 @@ final class BookBuilder {
     return bookings.columns().contains(Column.ADDRESS) || bookings.columns().contains(Column.PIN);
   }
 
-  private List<Booking> bookings(List<Cells> rows, Context context) {
+  private List<Booking> bookings(List<Cells> rows, Context context, List<DayEntry> special) {
     Map<String, Booking> byId = new LinkedHashMap<>();
     Map<String, Integer> taken = new HashMap<>();
     Set<String> told = new HashSet<>();
-    Optional<DayCheck> days = card.map(found -> new DayCheck(found.business()));
+    Optional<DayCheck> days = card.map(found -> new DayCheck(found.business(), special));
     for (Cells cells : rows) {
       Optional<Booking> booking = BookingRecord.read(cells, people, context);
       booking.ifPresent(

@@ -4,7 +4,10 @@ import dev.dogleg.fault.Severity;
 import dev.dogleg.model.Booking;
 import dev.dogleg.model.Business;
 import dev.dogleg.model.DateSpan;
+import dev.dogleg.model.DayEntry;
 import dev.dogleg.model.DayLimits;
+import dev.dogleg.model.Moves;
+import dev.dogleg.model.Shifts;
 import dev.dogleg.model.WallSpan;
 import dev.dogleg.time.TimeWindow;
 import dev.dogleg.time.WorkDay;
@@ -23,9 +26,11 @@ final class DayCheck {
       new DateSpan(LocalDate.of(2024, 1, 8), LocalDate.of(2024, 1, 14));
 
   private final Business business;
+  private final Shifts shifts;
 
-  DayCheck(Business business) {
+  DayCheck(Business business, List<DayEntry> days) {
     this.business = business;
+    this.shifts = new Shifts(business.groomers(), days);
   }
 
   void check(Booking booking, Cells cells) {
@@ -61,7 +66,9 @@ final class DayCheck {
     return business.groomers().stream()
         .map(
             groomer ->
-                dated ? groomer.hoursOn(day).orElse(null) : groomer.hours().get(day.getDayOfWeek()))
+                dated
+                    ? shifts.hours(groomer, day).orElse(null)
+                    : groomer.hours().get(day.getDayOfWeek()))
         .filter(Objects::nonNull)
         .toList();
   }
@@ -84,6 +91,10 @@ final class DayCheck {
 
   private void say(Booking booking, Cells cells, boolean works, boolean speaks, boolean fits) {
     boolean told = booking.told().isPresent();
+    boolean movable = booking.terms().moves() != Moves.NEVER;
+    if (!works && movable) {
+      return; // the week planner looks for another day
+    }
     if (!works) {
       add(
           cells,
@@ -159,7 +170,7 @@ final class DayCheck {
   private String next(Booking booking) {
     LocalDate day = booking.dates().orElse(ANY_WEEK).to();
     for (int ahead = 1; ahead <= 60; ahead++) {
-      if (!business.workingOn(day.plusDays(ahead)).isEmpty()) {
+      if (shifts.anybodyOn(day.plusDays(ahead))) {
         return "next working day: " + day.plusDays(ahead);
       }
     }

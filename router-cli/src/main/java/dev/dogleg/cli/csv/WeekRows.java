@@ -1,5 +1,6 @@
 package dev.dogleg.cli.csv;
 
+import dev.dogleg.model.DayEntry;
 import dev.dogleg.model.WeekBook;
 import dev.dogleg.model.Zone;
 import java.util.ArrayList;
@@ -18,12 +19,17 @@ import java.util.Set;
 record WeekRows(
     List<Cells> days, List<Cells> rules, List<Cells> errands, List<Cells> zones, ZoneAreas areas) {
 
+  /** Special days; the bookings are checked against them. */
+  List<DayEntry> special(Context context) {
+    return DayRows.read(days, context);
+  }
+
   /** What the tables say; the faults stay with their rows. */
-  WeekBook read(Context context, Set<String> bookingIds, Sources sources) {
+  WeekBook read(List<DayEntry> special, Context context, Set<String> bookingIds, Sources sources) {
     List<Zone> all = new ArrayList<>(ZoneRows.read(zones, areas.areas(), context, sources));
     all.addAll(areas.zones());
     return new WeekBook(
-        DayRows.read(days, context),
+        special,
         RuleRows.read(rules, context, sources),
         all,
         ErrandRows.read(errands, context, bookingIds, sources));

@@ -13,6 +13,7 @@ import java.util.Objects;
  * @param serviceSeconds from groom start to ready to leave, stop minutes and all grooms
  * @param booked false for a visit of the waiting list
  * @param note short remarks, empty where there are none
+ * @param errand whether it is an errand of the groomer's own
  */
 public record StopLabel(
     String visitId,
@@ -21,7 +22,8 @@ public record StopLabel(
     List<String> pets,
     int serviceSeconds,
     boolean booked,
-    String note) {
+    String note,
+    boolean errand) {
   /** Checks that nothing is null. */
   public StopLabel {
     Objects.requireNonNull(visitId, "visitId");
@@ -29,6 +31,28 @@ public record StopLabel(
     Objects.requireNonNull(note, "note");
     bookings = List.copyOf(bookings);
     pets = List.copyOf(pets);
+  }
+
+  /**
+   * A visit of a client.
+   *
+   * @param visitId see the record
+   * @param bookings see the record
+   * @param client see the record
+   * @param pets see the record
+   * @param serviceSeconds see the record
+   * @param booked see the record
+   * @param note see the record
+   */
+  public StopLabel(
+      String visitId,
+      List<String> bookings,
+      String client,
+      List<String> pets,
+      int serviceSeconds,
+      boolean booked,
+      String note) {
+    this(visitId, bookings, client, pets, serviceSeconds, booked, note, false);
   }
 
   /** {@return client and pets in one line} */

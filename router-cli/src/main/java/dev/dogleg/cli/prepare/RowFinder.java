@@ -28,4 +28,35 @@ public interface RowFinder {
    * @return where it stands
    */
   Where home(String groomerId);
+
+  /**
+   * Row of a rule.
+   *
+   * @param name name of the rule
+   * @return where it stands
+   */
+  Where rule(String name);
+
+  /**
+   * Row of a zone.
+   *
+   * @param name name of the zone
+   * @return where it stands
+   */
+  Where zone(String name);
+
+  /**
+   * Row of an errand.
+   *
+   * @param errandId the errand
+   * @return where it stands
+   */
+  Where errand(String errandId);
+
+  /**
+   * The water places.
+   *
+   * @return their key in the card
+   */
+  Where waterPlaces();
 }

@@ -6,6 +6,7 @@ import dev.dogleg.model.Book;
 import dev.dogleg.model.Booking;
 import dev.dogleg.model.DayLimits;
 import dev.dogleg.model.Pet;
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
 
@@ -44,19 +45,21 @@ final class VisitMaker {
   }
 
   private static long worth(DayStop stop, Book book) {
-    Map<String, Pet> pets = book.petsById();
+    return book.business().worth().waitingSeconds(price(stop.bookings(), book.petsById()))
+        * Prices.SIXTIETHS_PER_DRIVE_SECOND;
+  }
+
+  /** Prices of the pets of some bookings, in minor units; empty where none is known. */
+  static OptionalLong price(List<Booking> bookings, Map<String, Pet> pets) {
     long price = 0;
     boolean known = false;
-    for (Booking booking : stop.bookings()) {
+    for (Booking booking : bookings) {
       for (var booked : booking.pets()) {
         OptionalLong one = pets.get(booked.petId()).priceMinor();
         known |= one.isPresent();
         price += one.orElse(0);
       }
     }
-    return book.business()
-            .worth()
-            .waitingSeconds(known ? OptionalLong.of(price) : OptionalLong.empty())
-        * Prices.SIXTIETHS_PER_DRIVE_SECOND;
+    return known ? OptionalLong.of(price) : OptionalLong.empty();
   }
 }
