@@ -2,11 +2,11 @@ package dev.dogleg.cli.command;
 
 import dev.dogleg.cli.console.Console;
 import dev.dogleg.cli.console.ExitCode;
-import dev.dogleg.itinerary.DayRequest;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -46,7 +46,8 @@ final class DemoCommand implements Callable<Integer> {
             1,
             Optional.of(out == null ? project.resolve("demo-out") : out),
             1,
-            DayRequest.USUAL_EFFORT,
+            OptionalLong.empty(),
+            false,
             false);
     ExitCode end = new PlanRun(surroundings, order).run();
     console.say("The book it came from: " + book);

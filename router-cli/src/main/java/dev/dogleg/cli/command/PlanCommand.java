@@ -1,10 +1,12 @@
 package dev.dogleg.cli.command;
 
 import dev.dogleg.itinerary.DayRequest;
+import dev.dogleg.plan.week.WeekPlanner;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -53,8 +55,18 @@ final class PlanCommand implements Callable<Integer> {
   @Option(
       names = "--effort",
       paramLabel = "N",
-      description = "Limit in solver steps. Default: " + DayRequest.USUAL_EFFORT + ".")
-  private long effort = DayRequest.USUAL_EFFORT;
+      description =
+          "Limit in solver steps. Default: "
+              + DayRequest.USUAL_EFFORT
+              + " for a day, "
+              + WeekPlanner.USUAL_EFFORT
+              + " for several.")
+  private Long effort;
+
+  @Option(
+      names = "--fresh",
+      description = "Several days: pass over the plan that lies in DIR already.")
+  private boolean fresh;
 
   @Option(names = "--strict", description = "Write nothing where anything needs a look.")
   private boolean strict;
@@ -68,7 +80,7 @@ final class PlanCommand implements Callable<Integer> {
     if (days < 1 || days > 366) {
       throw new ParameterException(spec.commandLine(), "--days must lie in 1..366, was " + days);
     }
-    if (effort < 1) {
+    if (effort != null && effort < 1) {
       throw new ParameterException(spec.commandLine(), "--effort must be 1 or more");
     }
     PlanRun.Order order =
@@ -78,7 +90,8 @@ final class PlanCommand implements Callable<Integer> {
             days,
             Optional.ofNullable(out),
             seed,
-            effort,
+            effort == null ? OptionalLong.empty() : OptionalLong.of(effort),
+            fresh,
             strict);
     return new PlanRun(surroundings, order).run().number();
   }

@@ -21,6 +21,7 @@ import dev.dogleg.fault.FaultException;
 import dev.dogleg.fault.Faults;
 import dev.dogleg.fault.Severity;
 import dev.dogleg.fault.Where;
+import dev.dogleg.itinerary.DayRequest;
 import dev.dogleg.itinerary.Finding;
 import dev.dogleg.model.Booking;
 import dev.dogleg.model.WeekBook;
@@ -30,6 +31,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 
 /** What {@code plan} and {@code demo} do: read, prepare, plan, audit, write, print. */
 final class PlanRun {
@@ -42,7 +44,8 @@ final class PlanRun {
    * @param days calendar days from it, 1 or more
    * @param out where the files go, or empty for the folder {@code plan} of the book
    * @param seed seed of every random choice
-   * @param effort limit in solver steps
+   * @param effort limit in solver steps, or empty for the usual one
+   * @param fresh whether an earlier plan is passed over
    * @param strict whether anything that needs a look stops the run
    */
   record Order(
@@ -51,7 +54,8 @@ final class PlanRun {
       int days,
       Optional<Path> out,
       long seed,
-      long effort,
+      OptionalLong effort,
+      boolean fresh,
       boolean strict) {}
 
   private final Surroundings surroundings;
@@ -72,7 +76,6 @@ final class PlanRun {
       return stopped();
     }
     BookInput input = read.get();
-    notKeptYet(input).forEach(faults::add);
     LocalDate tomorrow = surroundings.tomorrow(input.book().business().zone());
     Optional<LocalDate> first =
         order.from().or(() -> Calendar.earliest(input.book().bookings(), tomorrow));
@@ -80,6 +83,12 @@ final class PlanRun {
       console.say("Nothing to plan: no open booking in the book.");
       return Ending.of(faults.all(), false);
     }
+    if (order.days() > 1) {
+      List<LocalDate> dates = first.get().datesUntil(first.get().plusDays(order.days())).toList();
+      Optional<ExitCode> end = new WeekRun(surroundings, order, input, faults).run(dates);
+      return end.isPresent() ? end.get() : stopped();
+    }
+    notKeptYet(input).forEach(faults::add);
     Calendar calendar = new Calendar(input.book().business(), order.from().orElse(tomorrow));
     List<LocalDate> dates = first.get().datesUntil(first.get().plusDays(order.days())).toList();
     List<Booking> bookings = Candidates.of(input, calendar, dates, faults);
@@ -100,7 +109,12 @@ final class PlanRun {
       }
       DaysRun run =
           new DaysRun(
-              preparation, calendar, input.book().business(), order.seed(), order.effort(), faults);
+              preparation,
+              calendar,
+              input.book().business(),
+              order.seed(),
+              order.effort().orElse(DayRequest.USUAL_EFFORT),
+              faults);
       run.plan(dates, bookings.stream().filter(b -> preparation.placed(b.clientId())).toList());
       return Ending.stops(faults.all(), order.strict()) ? stopped() : finish(input, run, dates);
     } catch (FaultException failed) {

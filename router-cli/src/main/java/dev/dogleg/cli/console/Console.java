@@ -87,6 +87,11 @@ public final class Console {
     return terminal ? new BarProgress(task) : new LineProgress(this, task);
   }
 
+  /** {@return whether a person watches on a terminal} */
+  public boolean terminal() {
+    return terminal;
+  }
+
   /** {@return results, for a command library that writes its own help} */
   public PrintWriter out() {
     return out;

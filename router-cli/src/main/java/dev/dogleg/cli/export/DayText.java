@@ -42,7 +42,9 @@ public final class DayText {
       table();
       sums();
     }
-    lines.add(" " + capital(ProofText.of(plan)) + ".");
+    if (day.weekProof().isEmpty()) {
+      lines.add(" " + capital(day.proof()) + ".");
+    }
     leftOut();
     return String.join("\n", lines) + "\n";
   }

@@ -1,6 +1,8 @@
 package dev.dogleg.cli.export;
 
 import dev.dogleg.itinerary.NoRoom;
+import dev.dogleg.itinerary.WeekNoRoom;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
@@ -35,6 +37,48 @@ public final class NoRoomCsv {
     CsvText csv = new CsvText(COLUMNS);
     for (PlannedDay day : days) {
       day.leftOut().forEach(left -> csv.row(row(left, day)));
+    }
+    return csv.toString();
+  }
+
+  /**
+   * The file of a week: one row for each stop without room and van-day on which it might have been,
+   * with the smallest change behind; one row with neither date nor groomer where no day was left.
+   *
+   * @param left what is left out
+   * @param days planned days, by number
+   * @return text with a header: the columns above and {@code change}
+   */
+  public static String week(List<WeekLeftOut> left, List<PlannedDay> days) {
+    List<String> columns = new ArrayList<>(COLUMNS);
+    columns.add("change");
+    CsvText csv = new CsvText(columns);
+    for (WeekLeftOut one : left) {
+      String change = one.reason().change().map(c -> NoRoomText.change(one, days)).orElse("");
+      for (WeekNoRoom.OnDay on : one.reason().days()) {
+        PlannedDay day = days.get(on.day());
+        List<String> cells =
+            new ArrayList<>(row(new LeftOut(on.reason(), one.label(), one.laterUntil()), day));
+        cells.add(CsvText.free(change));
+        csv.row(cells);
+      }
+      if (one.reason().days().isEmpty()) {
+        csv.row(
+            List.of(
+                "",
+                "",
+                CsvText.free(String.join(";", one.label().bookings())),
+                CsvText.free(one.label().client()),
+                CsvText.free(String.join(";", one.label().pets())),
+                one.label().booked() ? "booked" : "waiting",
+                "no-day",
+                "",
+                "",
+                "",
+                one.laterUntil().map(java.time.LocalDate::toString).orElse(""),
+                "no day of the run is left for it",
+                ""));
+      }
     }
     return csv.toString();
   }

@@ -1,6 +1,7 @@
 package dev.dogleg.cli.export;
 
 import dev.dogleg.itinerary.NoRoom;
+import dev.dogleg.itinerary.WeekNoRoom;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -20,7 +21,14 @@ public final class NoRoomText {
         + left.laterUntil().map(last -> "; its dates run on to " + last).orElse("");
   }
 
-  private static String why(NoRoom noRoom, PlannedDay day) {
+  /**
+   * The reason on one day of a week.
+   *
+   * @param noRoom the reason
+   * @param day that day, for the names of its visits
+   * @return a sentence without its subject
+   */
+  public static String why(NoRoom noRoom, PlannedDay day) {
     return switch (noRoom.why()) {
       case IMPOSSIBLE_ALONE -> "not even alone: " + rule(noRoom.rule()) + missing(noRoom);
       case IMPOSSIBLE_TOGETHER ->
@@ -28,6 +36,34 @@ public final class NoRoomText {
       case NOT_WORTH_IT -> "waiting list: it would fit, but costs more driving than leaving it out";
       case NOT_FOUND -> "no room was found within the limit; it may still exist (raise --effort)";
     };
+  }
+
+  /**
+   * The smallest change that makes room.
+   *
+   * @param left what is left out, with such a change
+   * @param days planned days, by number
+   * @return a sentence without a full stop
+   */
+  static String change(WeekLeftOut left, List<PlannedDay> days) {
+    WeekNoRoom.Change change = left.reason().change().orElseThrow();
+    String on = day(days.get(change.day()));
+    String minutes = Amounts.spokenMinutes(Amounts.minutesUp(change.seconds()));
+    return switch (change.kind()) {
+      case WIDER_WINDOW -> "its own time " + minutes + " wider makes room on " + on;
+      case LATER_END -> "a day that ends " + minutes + " later makes room on " + on;
+      case MOVE_OTHER ->
+          "moving "
+              + left.moved().map(StopLabel::who).orElse(change.otherId())
+              + " to "
+              + day(days.get(change.toDay()))
+              + " makes room on "
+              + on;
+    };
+  }
+
+  private static String day(PlannedDay day) {
+    return day.plan().shift().day().date() + ", " + day.groomer();
   }
 
   private static String rule(String rule) {
@@ -39,7 +75,9 @@ public final class NoRoomText {
       case "day-end" -> "the day ends too early";
       case "break" -> "the break cannot be held";
       case "first" -> "it must be first, and another is first already";
-      default -> rule;
+      case "water" -> "the tanks do not hold the water";
+      default ->
+          rule.startsWith("rule:") ? "the rule \"" + rule.substring(5) + "\" forbids it" : rule;
     };
   }
 

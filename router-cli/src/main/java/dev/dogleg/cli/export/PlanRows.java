@@ -38,7 +38,7 @@ public final class PlanRows {
         day.plan().shift().groomerId(),
         day.plan().shift().vanId(),
         door,
-        kind(stop.kind()),
+        label != null && visit && label.errand() ? "errand" : kind(stop.kind()),
         label == null ? "" : String.join(";", label.bookings()),
         visit ? label.client() : "",
         visit ? String.join(";", label.pets()) : "",
@@ -58,12 +58,7 @@ public final class PlanRows {
 
   /** The format's version travels in the file itself: sidecars get lost in mail. */
   private static String firstNote(PlannedDay day) {
-    return "plan format "
-        + PlanCsv.FORMAT_VERSION
-        + "; seed "
-        + day.seed()
-        + "; "
-        + ProofText.of(day.plan());
+    return "plan format " + PlanCsv.FORMAT_VERSION + "; seed " + day.seed() + "; " + day.proof();
   }
 
   private static String kind(PlannedStop.Kind kind) {

@@ -3,6 +3,7 @@ package dev.dogleg.cli.export;
 import dev.dogleg.itinerary.DayPlan;
 import dev.dogleg.itinerary.Prices;
 import dev.dogleg.itinerary.Proof;
+import dev.dogleg.itinerary.WeekPlan;
 
 /** Says in one sentence how far from perfect a day can be. */
 public final class ProofText {
@@ -11,26 +12,54 @@ public final class ProofText {
   private ProofText() {}
 
   /**
+   * The sentence for a week, without a full stop.
+   *
+   * @param plan a planned week
+   * @return for example {@code no plan can beat this}
+   */
+  public static String week(WeekPlan plan) {
+    Proof proof = plan.proof();
+    if (proof.kind() != Proof.Kind.PROVEN_BEST && plan.leftOutCounted() == proof.leftOutBound()) {
+      long minutes = minutes(plan.costSixtieths() - proof.costBound());
+      return "no plan can beat this by more than "
+          + Amounts.spokenMinutes(minutes)
+          + " of driving"
+          + stopped(proof);
+    }
+    return of(proof, plan.leftOutCounted(), plan.costSixtieths());
+  }
+
+  private static String stopped(Proof proof) {
+    return proof.kind() == Proof.Kind.CLOCK_LIMIT ? "; stopped by the clock" : "";
+  }
+
+  private static long minutes(long sixtieths) {
+    return Math.floorDiv(Math.max(0, sixtieths) + SIXTIETHS_PER_MINUTE - 1, SIXTIETHS_PER_MINUTE);
+  }
+
+  /**
    * The sentence, without a full stop.
    *
    * @param plan a planned day
    * @return for example {@code no plan can beat this}
    */
   public static String of(DayPlan plan) {
-    Proof proof = plan.proof();
+    return of(plan.proof(), plan.leftOutBooked(), plan.costSixtieths());
+  }
+
+  private static String of(Proof proof, int leftOut, long costSixtieths) {
     if (proof.kind() == Proof.Kind.PROVEN_BEST) {
       return "no plan can beat this";
     }
-    String stopped = proof.kind() == Proof.Kind.CLOCK_LIMIT ? "; stopped by the clock" : "";
-    int fewer = plan.leftOutBooked() - proof.leftOutBound();
+    String stopped = stopped(proof);
+    int fewer = leftOut - proof.leftOutBound();
     if (fewer > 0) {
       return "not proven: a better plan might leave out up to "
           + fewer
           + (fewer == 1 ? " visit fewer" : " visits fewer")
           + stopped;
     }
-    long gap = Math.max(0, plan.costSixtieths() - proof.costBound());
-    long minutes = Math.floorDiv(gap + SIXTIETHS_PER_MINUTE - 1, SIXTIETHS_PER_MINUTE);
+    long minutes = minutes(costSixtieths - proof.costBound());
     return "could be better by at most " + Amounts.spokenMinutes(minutes) + " of driving" + stopped;
   }
 }

@@ -55,6 +55,16 @@ public record StopLabel(
     this(visitId, bookings, client, pets, serviceSeconds, booked, note, false);
   }
 
+  /**
+   * The same stop taking another time.
+   *
+   * @param seconds whole service
+   * @return the label
+   */
+  public StopLabel taking(int seconds) {
+    return new StopLabel(visitId, bookings, client, pets, seconds, booked, note, errand);
+  }
+
   /** {@return client and pets in one line} */
   public String who() {
     return pets.isEmpty() ? client : client + ": " + String.join(", ", pets);

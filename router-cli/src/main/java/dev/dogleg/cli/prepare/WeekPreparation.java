@@ -16,6 +16,7 @@ import dev.dogleg.itinerary.WeekDay;
 import dev.dogleg.itinerary.WeekRequest;
 import dev.dogleg.model.Book;
 import dev.dogleg.model.Booking;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -79,6 +80,61 @@ public final class WeekPreparation {
       Faults faults) {
     return new WeekPreparation(book, tables, days, earlier, rows, faults)
         .prepare(bookings, map, seed, effort);
+  }
+
+  /**
+   * The bookings that a run may plan.
+   *
+   * @param book the book
+   * @param days van-days
+   * @param dates days of the run, worked or not
+   * @param earlier an earlier plan
+   * @param rows where things stand
+   * @param faults takes open bookings whose every day falls into the run and cannot be used
+   * @return open bookings that some van-day may serve, in the book's order
+   */
+  public static List<Booking> candidates(
+      Book book,
+      List<VanDay> days,
+      List<LocalDate> dates,
+      EarlierPlan earlier,
+      RowFinder rows,
+      Faults faults) {
+    WeekStops stops = new WeekStops(book, days, earlier);
+    List<Booking> candidates = new ArrayList<>();
+    LocalDate first = dates.get(0);
+    LocalDate last = dates.get(dates.size() - 1);
+    for (Booking booking : book.bookings()) {
+      if (!booking.status().open()) {
+        continue;
+      }
+      boolean inside =
+          booking
+              .dates()
+              .map(span -> !span.from().isBefore(first) && !span.to().isAfter(last))
+              .orElse(true);
+      boolean touches =
+          booking
+              .dates()
+              .map(span -> !span.to().isBefore(first) && !span.from().isAfter(last))
+              .orElse(true);
+      if (touches && stops.possible(booking)) {
+        candidates.add(booking);
+      } else if (inside && !days.isEmpty()) {
+        faults.add(noWorkingDay(booking, rows));
+      }
+    }
+    return candidates;
+  }
+
+  private static Fault noWorkingDay(Booking booking, RowFinder rows) {
+    return new Fault(
+        "no-working-day",
+        booking.told().isPresent() ? Severity.STOP : Severity.ASIDE,
+        rows.booking(booking.id()).at("date"),
+        booking.dates().map(Object::toString).orElse(""),
+        "a day on which somebody works, and that when, groomer and van allow, was expected",
+        "give it another date, or change hours or days off");
   }
 
   private Optional<PreparedWeek> prepare(

@@ -10,7 +10,6 @@ import dev.dogleg.model.Client;
 import dev.dogleg.model.DateSpan;
 import dev.dogleg.model.DayLimits;
 import dev.dogleg.model.Errand;
-import dev.dogleg.model.Moves;
 import dev.dogleg.model.Remedy;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -197,10 +196,5 @@ final class WeekStops {
   /** Whether a booking may be made on some van-day of the run. */
   boolean possible(Booking booking) {
     return !days(booking).isEmpty();
-  }
-
-  /** Whether a booking may leave its dates. */
-  static boolean movable(Booking booking) {
-    return booking.terms().moves() != Moves.NEVER && booking.told().isEmpty();
   }
 }

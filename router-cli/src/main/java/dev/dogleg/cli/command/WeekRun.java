@@ -1,0 +1,172 @@
+package dev.dogleg.cli.command;
+
+import dev.dogleg.cli.console.Console;
+import dev.dogleg.cli.console.ExitCode;
+import dev.dogleg.cli.console.Progress;
+import dev.dogleg.cli.export.DayText;
+import dev.dogleg.cli.export.NoRoomCsv;
+import dev.dogleg.cli.export.PlanCsv;
+import dev.dogleg.cli.export.PlanRow;
+import dev.dogleg.cli.export.PlanRows;
+import dev.dogleg.cli.export.PlannedDay;
+import dev.dogleg.cli.export.SetAside;
+import dev.dogleg.cli.export.SetAsideCsv;
+import dev.dogleg.cli.export.WeekLeftOut;
+import dev.dogleg.cli.export.WeekText;
+import dev.dogleg.cli.export.WholeFiles;
+import dev.dogleg.cli.prepare.EarlierPlan;
+import dev.dogleg.cli.prepare.MapInUse;
+import dev.dogleg.cli.prepare.PreparedWeek;
+import dev.dogleg.cli.prepare.WeekPreparation;
+import dev.dogleg.cli.terms.VanDay;
+import dev.dogleg.cli.terms.VanDays;
+import dev.dogleg.fault.FaultException;
+import dev.dogleg.fault.Faults;
+import dev.dogleg.itinerary.Finding;
+import dev.dogleg.itinerary.Proof;
+import dev.dogleg.itinerary.WeekPlan;
+import dev.dogleg.model.Booking;
+import dev.dogleg.plan.week.WeekPlanner;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Plans several days together: prepare, plan, audit, write, print. */
+final class WeekRun {
+  private final Surroundings surroundings;
+  private final Console console;
+  private final PlanRun.Order order;
+  private final BookInput input;
+  private final Faults faults;
+
+  WeekRun(Surroundings surroundings, PlanRun.Order order, BookInput input, Faults faults) {
+    this.surroundings = surroundings;
+    this.console = surroundings.console();
+    this.order = order;
+    this.input = input;
+    this.faults = faults;
+  }
+
+  /**
+   * Runs.
+   *
+   * @param dates days of the run, in order
+   * @return how it ended; empty where a fault stops the run
+   */
+  Optional<ExitCode> run(List<LocalDate> dates) throws IOException {
+    List<VanDay> days = VanDays.of(input.book().business(), input.book().week().days(), dates);
+    EarlierPlan earlier = new EarlierPlanFile(folder(), order.fresh(), faults).read();
+    List<Booking> bookings =
+        WeekPreparation.candidates(input.book(), days, dates, earlier, input.rows(), faults);
+    boolean errands =
+        input.book().week().errands().stream()
+            .anyMatch(errand -> dates.stream().anyMatch(errand.dates()::holds));
+    if (days.isEmpty() || (bookings.isEmpty() && !errands)) {
+      console.say(
+          "Nothing to plan: "
+              + (days.isEmpty() ? "nobody works" : "no open booking")
+              + " from "
+              + dates.get(0)
+              + " to "
+              + dates.get(dates.size() - 1)
+              + ".");
+      return Ending.stops(faults.all(), order.strict())
+          ? Optional.empty()
+          : Optional.of(report(false));
+    }
+    try (MapInUse map = new MapInUse(input.map(), surroundings.cache(), console, faults)) {
+      Optional<PreparedWeek> prepared =
+          WeekPreparation.of(
+              input.book(),
+              bookings,
+              days,
+              earlier,
+              input.tables(),
+              map,
+              input.rows(),
+              order.seed(),
+              order.effort().orElse(WeekPlanner.USUAL_EFFORT),
+              faults);
+      Candidates.withoutDoor(input, bookings, placedBy(prepared), faults);
+      if (prepared.isEmpty() || Ending.stops(faults.all(), order.strict())) {
+        return Optional.empty();
+      }
+      return Optional.of(plan(prepared.get()));
+    } catch (FaultException failed) {
+      failed.faults().forEach(faults::add);
+      return Optional.empty();
+    }
+  }
+
+  private static java.util.function.Predicate<String> placedBy(Optional<PreparedWeek> week) {
+    return client ->
+        week.isEmpty()
+            || week.get().bookings().values().stream()
+                .flatMap(List::stream)
+                .anyMatch(booking -> booking.clientId().equals(client));
+  }
+
+  private ExitCode plan(PreparedWeek week) throws IOException {
+    WeekPlan plan;
+    try (Interruption interruption = new Interruption()) {
+      try (Progress bar = console.progress("Planning " + week.days().size() + " days together")) {
+        plan =
+            WeekPlanner.plan(
+                week.request(),
+                new WeekBar(bar, console, week.request().effort()),
+                interruption::asked);
+      }
+      List<Finding> findings = WeekCheck.of(week, plan);
+      if (!findings.isEmpty()) {
+        console.warn("Dogleg's own fault: its audit does not pass the plan. Nothing was written.");
+        for (Finding finding : findings) {
+          console.warn("  " + finding.text() + " [" + finding.code() + "]");
+        }
+        return ExitCode.OWN_FAULT;
+      }
+      return finish(new PlannedWeek(week, plan, input.book(), order.seed()));
+    }
+  }
+
+  private ExitCode finish(PlannedWeek planned) throws IOException {
+    List<PlannedDay> days = planned.days();
+    List<WeekLeftOut> left = planned.leftOut();
+    List<PlanRow> rows = new ArrayList<>();
+    days.forEach(day -> rows.addAll(PlanRows.of(day)));
+    List<SetAside> aside = input.setAside(faults.all());
+    WholeFiles files = new WholeFiles(folder());
+    files.put("plan.csv", PlanCsv.text(rows));
+    files.put("no-room.csv", left.isEmpty() ? null : NoRoomCsv.week(left, days));
+    files.put("set-aside.csv", aside.isEmpty() ? null : SetAsideCsv.text(aside));
+    List<Path> written = files.write();
+    for (PlannedDay day : days) {
+      console.say(DayText.of(day));
+    }
+    console.say(WeekText.of(days, planned.values(), left, planned.proof()));
+    if (!planned.stability().isEmpty()) {
+      console.say(planned.stability());
+    }
+    if (planned.plan().proof().kind() == Proof.Kind.CLOCK_LIMIT) {
+      console.say("Stopped by hand: this is the best plan found by then, checked as always.");
+    }
+    console.say("");
+    console.say(PlanNotes.attribution(input.map()));
+    written.forEach(file -> console.say("Written: " + file));
+    return report(left.stream().anyMatch(WeekLeftOut::agreed));
+  }
+
+  private ExitCode report(boolean bookedLeftOut) {
+    String report = FaultReport.of(faults.all(), false);
+    if (!report.isEmpty()) {
+      console.warn(report);
+    }
+    return Ending.of(faults.all(), bookedLeftOut);
+  }
+
+  private Path folder() {
+    return order.out().orElse(input.folder().resolve("plan"));
+  }
+}
