@@ -1,5 +1,7 @@
 package dev.dogleg.cli.command;
 
+import dev.dogleg.audit.WeekAudit;
+import dev.dogleg.audit.WeekFinding;
 import dev.dogleg.cli.console.Console;
 import dev.dogleg.cli.console.ExitCode;
 import dev.dogleg.cli.console.Progress;
@@ -22,7 +24,6 @@ import dev.dogleg.cli.terms.VanDay;
 import dev.dogleg.cli.terms.VanDays;
 import dev.dogleg.fault.FaultException;
 import dev.dogleg.fault.Faults;
-import dev.dogleg.itinerary.Finding;
 import dev.dogleg.itinerary.Proof;
 import dev.dogleg.itinerary.WeekPlan;
 import dev.dogleg.model.Booking;
@@ -119,11 +120,12 @@ final class WeekRun {
                 new WeekBar(bar, console, week.request().effort()),
                 interruption::asked);
       }
-      List<Finding> findings = WeekCheck.of(week, plan);
+      List<WeekFinding> findings = WeekAudit.check(week.request(), plan);
       if (!findings.isEmpty()) {
         console.warn("Dogleg's own fault: its audit does not pass the plan. Nothing was written.");
-        for (Finding finding : findings) {
-          console.warn("  " + finding.text() + " [" + finding.code() + "]");
+        for (WeekFinding one : findings) {
+          String day = one.day() < 0 ? "" : week.days().get(one.day()).title() + ": ";
+          console.warn("  " + day + one.finding().text() + " [" + one.finding().code() + "]");
         }
         return ExitCode.OWN_FAULT;
       }

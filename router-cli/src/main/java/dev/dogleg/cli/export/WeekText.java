@@ -84,7 +84,7 @@ public final class WeekText {
                 "",
                 sum(values))
             .stripTrailing());
-    lines.add(" Drive and wait in minutes, groom in hours and minutes; value by the pets' prices.");
+    lines.add(" Drive and wait in minutes, groom in hours and minutes; value by pets' prices.");
   }
 
   private record Sums(long drive, long metres, long waiting, long groom) {

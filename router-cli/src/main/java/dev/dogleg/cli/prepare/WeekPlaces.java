@@ -5,7 +5,6 @@ import dev.dogleg.fault.Fault;
 import dev.dogleg.fault.Faults;
 import dev.dogleg.fault.Severity;
 import dev.dogleg.model.Business;
-import dev.dogleg.model.GeoPoint;
 import dev.dogleg.model.Place;
 import dev.dogleg.model.Van;
 import dev.dogleg.roads.RoadNetwork;
@@ -40,13 +39,18 @@ final class WeekPlaces {
    * @param vans vans in use
    * @param business whose
    * @param map the map
+   * @param lookUps its addresses
    * @param faults takes what is wrong: one that a van finds and another does not needs a look only
    * @return the places that some van finds
    */
   static WeekPlaces find(
-      List<Need> needs, List<Van> vans, Business business, MapInUse map, Faults faults) {
+      List<Need> needs,
+      List<Van> vans,
+      Business business,
+      MapInUse map,
+      LookUps lookUps,
+      Faults faults) {
     WeekPlaces places = new WeekPlaces();
-    List<GeoPoint> pins = needs.stream().flatMap(need -> need.place().pin().stream()).toList();
     Map<String, Map<Place, RoadPoint>> roadPoints = new LinkedHashMap<>();
     Map<Need, List<Fault>> heard = new LinkedHashMap<>();
     for (Van van : vans) {
@@ -54,7 +58,7 @@ final class WeekPlaces {
       Map<Place, RoadPoint> found = new LinkedHashMap<>();
       for (Need need : needs) {
         Faults own = new Faults();
-        new DoorFinder(map, roads, pins, own)
+        new DoorFinder(lookUps, roads, own)
             .find(need.place(), need.source(), need.severity())
             .ifPresent(
                 door -> {

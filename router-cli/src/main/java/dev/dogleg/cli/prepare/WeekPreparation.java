@@ -146,6 +146,7 @@ public final class WeekPreparation {
             days.stream().map(VanDay::van).distinct().toList(),
             book.business(),
             map,
+            new LookUps(map, book.clients()),
             faults);
     if (faults.stops()) {
       return Optional.empty();
