@@ -9,7 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Checks a plan against its request, rule by rule of {@code docs/TIMING.md}.
+ * Checks a plan against its request, rule by rule of {@code docs/TIMING.md} and, for the terms of
+ * the day, of {@code docs/WEEK.md}; codes stand in {@code docs/FINDINGS.md}.
  *
  * <p>Stateless: every method may be called by any number of threads, and never throws for a bad
  * plan.
@@ -41,7 +42,8 @@ public final class DayAudit {
    *
    * @param request what was asked
    * @param stops the events in order, possibly none
-   * @return every breach of sequence, drives, limits, break and shift, in the order of the day
+   * @return every breach of sequence, drives, limits, break, shift, water and must rules, in the
+   *     order of the day
    */
   public static List<Finding> checkStops(DayRequest request, List<PlannedStop> stops) {
     FindingList found = new FindingList(request.shift().day());

@@ -14,11 +14,9 @@ import dev.dogleg.itinerary.DayRule;
  */
 record RuleBreach(DayRule rule, int number, long count, long measured, long allowed, String text) {
 
-  /** The stable code of the rule's shape. */
+  /** The stable code of the shape of a rule that must hold and is broken by an order. */
   String code() {
-    if (rule instanceof DayRule.Clock) {
-      return "rule-clock";
-    } else if (rule instanceof DayRule.PlaceInDay) {
+    if (rule instanceof DayRule.PlaceInDay) {
       return "rule-place";
     } else if (rule instanceof DayRule.AllBefore) {
       return "rule-before";
@@ -28,8 +26,10 @@ record RuleBreach(DayRule rule, int number, long count, long measured, long allo
       return "rule-at-most";
     } else if (rule instanceof DayRule.Together) {
       return "rule-together";
+    } else if (rule instanceof DayRule.NotTogether) {
+      return "rule-not-together";
     }
-    return "rule-not-together";
+    throw new IllegalStateException("a rule of this shape is never broken: " + rule.name());
   }
 
   /** The whole sentence. */

@@ -1,20 +1,24 @@
 /**
- * The independent check of a day's plan, also of one that a person edited by hand.
+ * The independent check of a planned day or week, also of one that a person edited by hand.
  *
  * <p><b>What it is.</b> {@link dev.dogleg.audit.DayAudit} reads a plan against its request and
- * lists every breach with what was measured and what is allowed. {@link
- * dev.dogleg.audit.DayReTiming} gives times to an order that a person wrote down, never refuses,
- * and lists the breaches too. Both are readings of {@code docs/TIMING.md} alone: no arithmetic is
- * shared with the planner, so an error there and the same error here are two errors.
+ * lists every breach with what was measured and what is allowed; {@link dev.dogleg.audit.WeekAudit}
+ * does so for a week, day by day and as a whole. {@link dev.dogleg.audit.DayReTiming} gives times
+ * to an order that a person wrote down, never refuses, and lists the breaches too. All are readings
+ * of {@code docs/TIMING.md} and {@code docs/WEEK.md} alone: no arithmetic is shared with the
+ * planner, so an error there and the same error here are two errors. Codes: {@code
+ * docs/FINDINGS.md}.
  *
  * <p><b>Needs.</b> {@code fault}, {@code time}, {@code model}, {@code travel}, {@code itinerary};
- * never the planner. <b>Promises.</b> An empty list means that every rule of that page which can be
- * seen from a plan holds: order, places, drives at the true leaving times, limits, break, waiting,
- * spare, cost, what is left out and whether its reason is true, and a proof that does not
- * contradict the plan. That no better plan exists is not checked. Findings stand in the order of
- * the day, those on the whole day last. Nothing throws for a bad plan. <b>Costs.</b> A few hundred
- * drives asked for per stop (the spare is searched by halving); a conflict of up to five visits is
- * tried in every order.
+ * never the planner. <b>Promises.</b> An empty list means that every rule of those pages which can
+ * be seen from a plan holds: order, places, drives at the true leaving times, limits, break, water,
+ * must rules, waiting, spare, cost with the prices of rules and balance, what is left out and
+ * whether its reason is true, and a proof that does not contradict the plan. That no better plan
+ * exists is not checked, but for a counted booking of a week that has room beside all that a
+ * van-day serves. Findings stand in the order of the day, those on the whole day last. Nothing
+ * throws for a bad plan. <b>Costs.</b> A few hundred drives asked for per stop (the spare is
+ * searched by halving); a conflict of up to five visits (four where water may be fetched) is tried
+ * in every order.
  *
  * <p><b>Where it comes from.</b> A validator apart from the solver is common practice in operations
  * research; intervals of possible leaving times are carried forward stop by stop as in Savelsbergh
