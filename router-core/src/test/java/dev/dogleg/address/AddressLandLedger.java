@@ -5,8 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import dev.dogleg.model.GeoPoint;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
-import java.lang.management.MemoryPoolMXBean;
-import java.lang.management.MemoryType;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -73,28 +71,16 @@ class AddressLandLedger {
       }
       System.out.printf(
           Locale.ROOT,
-          "%,d houses: built in %.0f s (%.0f s of processor with %d look-ups), %,d bytes, heap at"
-              + " most %,d bytes; exact within 25 m: %d of %d%n",
+          "%,d houses: built in %.0f s (%.0f s of processor with %d look-ups), %,d bytes; exact"
+              + " within 25 m: %d of %d%n",
           index.houseCount(),
           built,
           ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() / 1e9,
           ASKED,
           bytes,
-          peakHeapBytes(),
           right,
           ASKED);
     }
     System.exit(right == ASKED ? 0 : 1);
-  }
-
-  private static long peakHeapBytes() {
-    return ManagementFactory.getMemoryPoolMXBeans().stream()
-        .filter(pool -> pool.getType() == MemoryType.HEAP)
-        .mapToLong(AddressLandLedger::peak)
-        .sum();
-  }
-
-  private static long peak(MemoryPoolMXBean pool) {
-    return pool.getPeakUsage().getUsed();
   }
 }
