@@ -76,7 +76,8 @@ final class RuleContradictions {
     List<Order> orders = orders(must, fixed);
     for (Order one : orders) {
       for (Order other : orders) {
-        if (one.first().equals(other.then()) && one.then().equals(other.first())) {
+        boolean against = one.first().equals(other.then()) && one.then().equals(other.first());
+        if (against && one.first().compareTo(one.then()) < 0) {
           say(
               other.rule(),
               one.rule(),
