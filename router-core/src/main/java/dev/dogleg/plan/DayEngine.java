@@ -39,7 +39,7 @@ final class DayEngine {
     SubsetBound all = new SubsetBound(day, value, legs, false, meter);
     first.offer(all.order());
     long limit = Math.min(first.value(), DayValue.BOOKED);
-    CompletionBound floors = new SetFloors(day, all, limit, meter);
+    CompletionBound floors = floors(all, limit, meter);
     if (floors.ofDay() >= limit) {
       return new DayAnswer(first.order(), first.value(), first.value());
     }
@@ -66,11 +66,16 @@ final class DayEngine {
     }
     SubsetBound states =
         first.value() < DayValue.BOOKED ? all : new SubsetBound(day, value, legs, true, meter);
-    CompletionBound bound = new SetFloors(day, states, first.value(), meter);
+    CompletionBound bound = floors(states, first.value(), meter);
     if (bound.ofDay() >= first.value()) {
       return new DayAnswer(first.order(), first.value(), first.value());
     }
     return between(bound, value, first, first.value(), meter);
+  }
+
+  /** Bounds by the hour do not know that a water stop may take the place of priced waiting. */
+  private CompletionBound floors(SubsetBound states, long limit, WorkMeter meter) {
+    return day.steps().mostStops() > 0 ? states : new SetFloors(day, states, limit, meter);
   }
 
   /** A narrow search for a good day, then the whole one for a better. */

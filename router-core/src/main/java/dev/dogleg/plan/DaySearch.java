@@ -3,6 +3,7 @@ package dev.dogleg.plan;
 import dev.dogleg.schedule.BreakAt;
 import dev.dogleg.schedule.DayModel;
 import dev.dogleg.schedule.RunEnvelope;
+import dev.dogleg.schedule.StepTerms;
 import dev.dogleg.schedule.StopStep;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -24,6 +25,7 @@ final class DaySearch {
   private final CompletionBound bound;
   private final WorkMeter meter;
   private final StopStep step;
+  private final StepTerms terms;
   private final VisitSets sets;
   private final Trails trails = new Trails();
   private final RunEnvelope scratch;
@@ -40,24 +42,52 @@ final class DaySearch {
   private List<Node> next = new ArrayList<>();
   private int[] nodeOf = new int[64];
 
+  /** Place in the day of the visit to come. */
+  private int place;
+
   /** One set of the present level with the functions of its last visits. */
   private final class Node {
     private final int set;
     private final long leftOut;
     private long hope = DayValue.NONE;
-    private final RunEnvelope[] runs = new RunEnvelope[2 * n];
+    private final LoadedRuns[] runs = new LoadedRuns[2 * n];
 
     Node(int set, long leftOut) {
       this.set = set;
       this.leftOut = leftOut;
     }
 
-    RunEnvelope of(int last, boolean taken) {
+    LoadedRuns of(int last, boolean taken, LoadedRuns before, int service) {
+      int stops = before.stops;
+      int fresh = before.fresh + terms.fresh(last);
+      int grey = before.grey + terms.grey(last);
+      long groomed = terms.pricesGroom() ? before.groomed + service : 0;
       int at = 2 * last + (taken ? 1 : 0);
-      if (runs[at] == null) {
-        runs[at] = new RunEnvelope(day.waitPrice());
+      LoadedRuns end = null;
+      for (LoadedRuns load = runs[at]; load != null; load = load.next) {
+        if (load.same(stops, fresh, grey, groomed)) {
+          return load;
+        }
+        end = load;
       }
-      return runs[at];
+      RunEnvelope empty = new RunEnvelope(day.waitPrice());
+      LoadedRuns made = new LoadedRuns(stops, fresh, grey, groomed, empty);
+      if (end == null) {
+        runs[at] = made;
+      } else {
+        end.next = made;
+      }
+      return made;
+    }
+
+    boolean useless(LoadedRuns load, int last, boolean taken, RunEnvelope source, int run) {
+      LoadedRuns other = runs[2 * last + (taken ? 1 : 0)];
+      for (; other != null; other = other.next) {
+        if (other != load && other.makesUseless(load, source, run)) {
+          return true;
+        }
+      }
+      return false;
     }
   }
 
@@ -75,6 +105,7 @@ final class DaySearch {
     this.meter = meter;
     this.n = day.size();
     this.step = new StopStep(day);
+    this.terms = day.steps();
     this.sets = new VisitSets(n);
     this.scratch = new RunEnvelope(day.waitPrice());
   }
@@ -85,10 +116,13 @@ final class DaySearch {
     offer(value.allLeftOut(), -1);
     RunEnvelope start = new RunEnvelope(day.waitPrice());
     start.add(day.from(), day.latestEnd(), day.latestEnd(), 0, -1);
+    LoadedRuns nothing = LoadedRuns.start(start);
+    place = 1;
     for (int j = 0; j < n; j++) {
-      extend(start, 0, day.start(), j, BreakAt.NOWHERE, false, value.allLeftOut());
+      extend(nothing, 0, day.start(), day.start(), j, BreakAt.NOWHERE, false, value.allLeftOut());
     }
     while (!next.isEmpty()) {
+      place++;
       List<Node> done = level;
       level = next;
       done.clear();
@@ -115,48 +149,97 @@ final class DaySearch {
 
   private void expand(Node node) {
     for (int i = 0; i < n; i++) {
-      RunEnvelope open = node.runs[2 * i];
-      RunEnvelope taken = node.runs[2 * i + 1];
-      if (open != null) {
+      for (LoadedRuns open = node.runs[2 * i]; open != null; open = open.next) {
         end(node, open, i, false);
-        for (int j = 0; j < n; j++) {
-          if (!sets.holds(node.set, j) && !day.first(j)) {
-            extend(open, node.set, i, j, BreakAt.NOWHERE, false, node.leftOut);
-            if (day.hasBreak()) {
-              extend(open, node.set, i, j, BreakAt.BEFORE_LEAVING, true, node.leftOut);
-              extend(open, node.set, i, j, BreakAt.ON_ARRIVAL, true, node.leftOut);
-            }
-          }
-        }
+        onwards(node, open, i, i, false);
+        byWater(node, open, i, false);
       }
-      if (taken != null) {
+      for (LoadedRuns taken = node.runs[2 * i + 1]; taken != null; taken = taken.next) {
         end(node, taken, i, true);
-        for (int j = 0; j < n; j++) {
-          if (!sets.holds(node.set, j) && !day.first(j)) {
-            extend(taken, node.set, i, j, BreakAt.NOWHERE, true, node.leftOut);
+        onwards(node, taken, i, i, true);
+        byWater(node, taken, i, true);
+      }
+    }
+  }
+
+  /** From a node left (a water place, or {@code i} itself) to every visit that may follow i. */
+  private void onwards(Node node, LoadedRuns from, int left, int i, boolean taken) {
+    for (int j = 0; j < n; j++) {
+      if (!sets.holds(node.set, j) && !day.first(j)) {
+        extend(from, node.set, left, i, j, BreakAt.NOWHERE, taken, node.leftOut);
+        if (day.hasBreak() && !taken) {
+          if (left == i) {
+            extend(from, node.set, left, i, j, BreakAt.BEFORE_LEAVING, true, node.leftOut);
           }
+          extend(from, node.set, left, i, j, BreakAt.ON_ARRIVAL, true, node.leftOut);
         }
       }
     }
   }
 
+  /**
+   * To the next visit by way of a water stop; the break before it, or after it at the next door.
+   */
+  private void byWater(Node node, LoadedRuns source, int i, boolean taken) {
+    if (source.stops >= terms.mostStops()) {
+      return;
+    }
+    for (int w = 0; w < day.waterPlaces(); w++) {
+      int water = day.waterNode(w);
+      LoadedRuns there = source.filled(stopped(source.runs, i, water, BreakAt.NOWHERE));
+      onwards(node, there, water, i, taken);
+      if (day.hasBreak() && !taken) {
+        RunEnvelope after = stopped(source.runs, i, water, BreakAt.BEFORE_LEAVING);
+        onwards(node, source.filled(after), water, i, true);
+      }
+    }
+  }
+
+  private RunEnvelope stopped(RunEnvelope source, int i, int water, BreakAt breakAt) {
+    RunEnvelope there = new RunEnvelope(day.waitPrice());
+    step.limit(day.latestEnd(), best);
+    step.linger(Long.MAX_VALUE);
+    for (int run = 0; run < source.size(); run++) {
+      step.toVisit(source, run, i, water, breakAt, there, source.trail(run));
+    }
+    meter.count(source.size());
+    return there;
+  }
+
+  /** From a node left (a water place, or {@code i} itself) to {@code j}, the visit after i. */
   private void extend(
-      RunEnvelope source, int set, int i, int j, BreakAt breakAt, boolean taken, long leftOut) {
+      LoadedRuns from,
+      int set,
+      int left,
+      int i,
+      int j,
+      BreakAt breakAt,
+      boolean taken,
+      long leftOut) {
+    if (!terms.free() && !terms.may(sets.rows(), sets.at(set), i, j, place)) {
+      return;
+    }
+    if (terms.water() && !terms.lasts(from.fresh + terms.fresh(j), from.grey + terms.grey(j))) {
+      return;
+    }
     int with = sets.with(set, j);
     long rest = bound.after(sets, with, j, true, 0);
     if (rest >= best) {
       return;
     }
+    RunEnvelope source = from.runs;
+    int service = terms.service(i, j, place);
+    long price = terms.free() ? 0 : terms.price(sets.rows(), sets.at(set), i, j, place);
     meter.count(source.size());
     scratch.clear();
     step.limit(Math.min(day.latestEnd(), bound.latest(sets, with, j)), best - rest);
     for (int run = 0; run < source.size(); run++) {
-      step.linger(longestLinger(source, run, set, i, taken && breakAt == BreakAt.NOWHERE));
-      step.toVisit(source, run, i, j, breakAt, scratch, source.trail(run));
+      step.linger(longestLinger(source, run, set, left, taken && breakAt == BreakAt.NOWHERE));
+      step.toVisit(source, run, left, j, breakAt, service, price, scratch, source.trail(run));
     }
     bound.clip(scratch, sets, with, j, taken, best);
     Node reached = null;
-    RunEnvelope target = null;
+    LoadedRuns target = null;
     int lastFrom = -2;
     int trail = -1;
     for (int run = 0; run < scratch.size(); run++) {
@@ -166,14 +249,17 @@ final class DaySearch {
       }
       if (target == null) {
         reached = node(with, leftOut - value.leftOut(j));
-        target = reached.of(j, taken);
+        target = reached.of(j, taken, from, service);
+      }
+      if (reached.useless(target, j, taken, scratch, run)) {
+        continue;
       }
       reached.hope = Math.min(reached.hope, total);
       if (trail < 0 || scratch.trail(run) != lastFrom) {
         lastFrom = scratch.trail(run);
         trail = trails.add(lastFrom, j);
       }
-      target.add(
+      target.runs.add(
           scratch.earliest(run),
           scratch.unpaidUntil(run),
           scratch.leaveBy(run),
@@ -208,14 +294,21 @@ final class DaySearch {
     return next.get(nodeOf[set]);
   }
 
-  private void end(Node node, RunEnvelope source, int i, boolean taken) {
+  private void end(Node node, LoadedRuns from, int i, boolean taken) {
+    if (!terms.free() && !terms.mayEnd(sets.rows(), sets.at(node.set), i)) {
+      return;
+    }
+    long price = node.leftOut + terms.groomPrice(from.groomed);
+    price += terms.free() ? 0 : terms.endPrice(sets.rows(), sets.at(node.set), i);
+    long more = price;
+    RunEnvelope source = from.runs;
     boolean single = node.set == sets.with(0, i);
     int endBy = day.latestEnd();
     if (day.hasBreak() && !taken && !single) {
       endBy = Math.min(endBy, day.breakFrom());
     }
     for (int run = 0; run < source.size(); run++) {
-      step.toEnd(source, run, i, endBy, (end, cost, trail) -> offer(cost + node.leftOut, trail));
+      step.toEnd(source, run, i, endBy, (end, cost, trail) -> offer(cost + more, trail));
     }
   }
 
@@ -238,10 +331,12 @@ final class DaySearch {
   private void lower(Node node) {
     for (int i = 0; i < n; i++) {
       for (int k = 2 * i; k <= 2 * i + 1; k++) {
-        RunEnvelope runs = node.runs[k];
-        for (int run = 0; runs != null && run < runs.size(); run++) {
-          long rest = bound.after(sets, node.set, i, k % 2 == 1, runs.earliest(run));
-          openBound = Math.min(openBound, runs.cost(run) + rest);
+        for (LoadedRuns load = node.runs[k]; load != null; load = load.next) {
+          RunEnvelope runs = load.runs;
+          for (int run = 0; run < runs.size(); run++) {
+            long rest = bound.after(sets, node.set, i, k % 2 == 1, runs.earliest(run));
+            openBound = Math.min(openBound, runs.cost(run) + rest);
+          }
         }
       }
     }

@@ -5,6 +5,9 @@ import dev.dogleg.schedule.DayModel;
 /**
  * Least price and duration of each leg over spans of the day.
  *
+ * <p>Where tanks are planned, a leg between two visits is at least the better of the straight one
+ * and one by way of a water stop. A leg that a must rule forbids is none.
+ *
  * <p>Maintainers: the day is cut into {@link #CELLS} equal cells; for each leg and each span of
  * cells the least duration is kept, so a lookup is one index. Built once per search.
  */
@@ -21,6 +24,7 @@ final class LeastLegs {
   private final long[] legPrice;
   private final int[] seconds;
   private final int[] least;
+  private final ViaWater water;
 
   LeastLegs(DayModel day) {
     nodes = day.size() + 2;
@@ -38,6 +42,7 @@ final class LeastLegs {
                 || i == day.end()
                 || j == day.start()
                 || !day.reaches(i, j)
+                || !day.steps().leg(i, j)
                 || (j < day.size() && day.first(j) && i != day.start());
         if (never) {
           least[leg] = NO_ROAD;
@@ -49,6 +54,7 @@ final class LeastLegs {
         }
       }
     }
+    water = day.steps().mostStops() > 0 ? new ViaWater(day) : null;
   }
 
   private void fill(DayModel day, int i, int j, int leg) {
@@ -76,7 +82,8 @@ final class LeastLegs {
   /** {@return least price of a leg; {@link DayValue#NONE} where there is none} */
   long price(int i, int j) {
     int leg = i * nodes + j;
-    return least[leg] == NO_ROAD ? DayValue.NONE : legPrice[leg] + drivePrice * least[leg];
+    long straight = least[leg] == NO_ROAD ? DayValue.NONE : legPrice[leg] + drivePrice * least[leg];
+    return water == null ? straight : Math.min(straight, water.price(i, j));
   }
 
   /**
@@ -84,29 +91,32 @@ final class LeastLegs {
    */
   long price(int i, int j, int earliest, int latest) {
     int leg = i * nodes + j;
-    return least[leg] == NO_ROAD
-        ? DayValue.NONE
-        : legPrice[leg]
-            + drivePrice * seconds[leg * CELLS * CELLS + cell(earliest) * CELLS + cell(latest)];
+    long straight =
+        least[leg] == NO_ROAD
+            ? DayValue.NONE
+            : legPrice[leg]
+                + drivePrice * seconds[leg * CELLS * CELLS + cell(earliest) * CELLS + cell(latest)];
+    return water == null ? straight : Math.min(straight, water.price(i, j));
   }
 
   /** {@return least duration of a leg left within a span; {@link #NO_ROAD} where there is none} */
   int seconds(int i, int j, int earliest, int latest) {
     int leg = i * nodes + j;
-    return least[leg] == NO_ROAD
-        ? NO_ROAD
-        : seconds[leg * CELLS * CELLS + cell(earliest) * CELLS + cell(latest)];
+    int straight =
+        least[leg] == NO_ROAD
+            ? NO_ROAD
+            : seconds[leg * CELLS * CELLS + cell(earliest) * CELLS + cell(latest)];
+    return water == null ? straight : Math.min(straight, water.seconds(i, j));
   }
 
   /** {@return least duration of a leg; {@link #NO_ROAD} where there is none} */
   int seconds(int i, int j) {
-    return least[i * nodes + j];
+    int straight = least[i * nodes + j];
+    return water == null ? straight : Math.min(straight, water.seconds(i, j));
   }
 
   /** {@return least duration of a leg left about a time; {@link #NO_ROAD} where there is none} */
   int seconds(int i, int j, int about) {
-    int leg = i * nodes + j;
-    int cell = cell(about);
-    return least[leg] == NO_ROAD ? NO_ROAD : seconds[leg * CELLS * CELLS + cell * CELLS + cell];
+    return seconds(i, j, about, about);
   }
 }

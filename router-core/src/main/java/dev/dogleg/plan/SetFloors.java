@@ -62,9 +62,10 @@ final class SetFloors implements CompletionBound {
     day = states.mayEnd(0) ? states.leftOut(0) : DayValue.NONE;
     for (int j = 0; j < n; j++) {
       int first = slot[(1 << j) * n + j];
-      if (first > 0) {
+      if (first > 0 && states.may(0, n, j)) {
         step.leg(
             doors[first - 1].arriveOpen, model.start(), j, model.from(), model.latestEnd(), next);
+        next.raise(states.stepPrice(0, n, j));
         day = Math.min(day, next.least(model.from(), model.latestEnd()));
       }
     }
@@ -76,25 +77,29 @@ final class SetFloors implements CompletionBound {
     open.clear();
     taken.clear();
     boolean pauses = model.hasBreak();
-    if (states.mayEnd(set)) {
+    if (states.mayEnd(set, i)) {
+      long end = states.leftOut(set) + states.endPrice(set, i);
       boolean needed = pauses && (set & set - 1) != 0;
       int endBy = needed ? Math.min(model.latestEnd(), model.breakFrom()) : model.latestEnd();
       step.home(i, endBy, first, last, open);
-      open.raise(states.leftOut(set));
+      open.raise(end);
       if (pauses) {
         step.home(i, model.latestEnd(), first, last, taken);
-        taken.raise(states.leftOut(set));
+        taken.raise(end);
       }
     }
     for (int rest = (1 << n) - 1 & ~set; rest != 0; rest &= rest - 1) {
       int j = Integer.numberOfTrailingZeros(rest);
       int to = slot[(set | 1 << j) * n + j];
-      if (to > 0) {
+      if (to > 0 && states.may(set, i, j)) {
         Door door = doors[to - 1];
+        long price = states.stepPrice(set, i, j);
         step.leg(door.arriveOpen, i, j, first, last, next);
+        next.raise(price);
         addOpen(first, last);
         if (pauses) {
           step.leg(door.arriveTaken, i, j, first, last, next);
+          next.raise(price);
           addTaken(first, last);
         }
       }

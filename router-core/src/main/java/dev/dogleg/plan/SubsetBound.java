@@ -1,6 +1,7 @@
 package dev.dogleg.plan;
 
 import dev.dogleg.schedule.DayModel;
+import dev.dogleg.schedule.StepTerms;
 import java.util.Arrays;
 
 /**
@@ -33,6 +34,8 @@ final class SubsetBound implements CompletionBound {
   private final long day;
   private final CountBound count;
   private final long enough;
+  private final StepTerms terms;
+  private final long[] served = new long[1];
   private int firstVisit = -1;
 
   SubsetBound(
@@ -40,6 +43,7 @@ final class SubsetBound implements CompletionBound {
     this.model = model;
     this.legs = legs;
     n = model.size();
+    terms = model.steps();
     count = mayLeaveOut ? new CountBound(model, legs) : null;
     int sets = 1 << n;
     earliest = new int[sets * n];
@@ -69,19 +73,13 @@ final class SubsetBound implements CompletionBound {
     for (int j = 0; j < n; j++) {
       int only = (1 << j) * n + j;
       if (earliest[only] <= latest[only]) {
-        long there =
-            legs.price(
-                model.start(),
-                j,
-                model.from(),
-                latest[only] - model.service(j) - legs.seconds(model.start(), j));
+        int service = terms.service(n, j, 1);
+        int until = latest[only] - service - legs.seconds(model.start(), j);
+        long there = legs.price(model.start(), j, model.from(), until) + stepPrice(0, n, j);
         leastTime =
             Math.min(
                 leastTime,
-                model.from()
-                    + legs.seconds(model.start(), j)
-                    + model.service(j)
-                    + restSeconds[only]);
+                model.from() + legs.seconds(model.start(), j) + service + restSeconds[only]);
         if (there + rest[only] < least) {
           least = there + rest[only];
           firstVisit = j;
@@ -95,7 +93,9 @@ final class SubsetBound implements CompletionBound {
     Arrays.fill(earliest, NEVER);
     Arrays.fill(spent, DayValue.NONE);
     for (int j = 0; j < n; j++) {
-      reach(model.start(), model.from(), 0, j, (1 << j) * n + j);
+      if (may(0, n, j)) {
+        reach(model.start(), model.from(), stepPrice(0, n, j), j, (1 << j) * n + j, 1);
+      }
     }
     int sets = 1 << n;
     for (int set = 1; set < sets; set++) {
@@ -104,18 +104,39 @@ final class SubsetBound implements CompletionBound {
         if (ready < NEVER) {
           for (int open = sets - 1 & ~set; open != 0; open &= open - 1) {
             int j = Integer.numberOfTrailingZeros(open);
-            reach(i, ready, spent[set * n + i], j, (set | 1 << j) * n + j);
+            if (may(set, i, j)) {
+              long cost = spent[set * n + i] + stepPrice(set, i, j);
+              reach(i, ready, cost, j, (set | 1 << j) * n + j, Integer.bitCount(set) + 1);
+            }
           }
         }
       }
     }
   }
 
-  private void reach(int i, int ready, long cost, int j, int state) {
+  /** {@return whether a set and its last visit may be followed by another visit} */
+  boolean may(int set, int i, int j) {
+    if (terms.free()) {
+      return true;
+    }
+    served[0] = set;
+    return terms.may(served, 0, i, j, Integer.bitCount(set) + 1);
+  }
+
+  /** {@return price of that step besides driving and waiting} */
+  long stepPrice(int set, int i, int j) {
+    if (terms.free()) {
+      return 0;
+    }
+    served[0] = set;
+    return terms.price(served, 0, i, j, Integer.bitCount(set) + 1);
+  }
+
+  private void reach(int i, int ready, long cost, int j, int state, int place) {
     int arrive = ready + legs.seconds(i, j, ready);
     int latestArrival = model.latestArrival(j);
     if (arrive <= latestArrival) {
-      int next = Math.max(arrive, model.earliestService(j)) + model.service(j);
+      int next = Math.max(arrive, model.earliestService(j)) + terms.service(i, j, place);
       earliest[state] = Math.min(earliest[state], next);
       int leave = Math.max(ready, latestArrival - legs.seconds(i, j));
       spent[state] = Math.min(spent[state], cost + legs.price(i, j, ready, leave));
@@ -155,9 +176,15 @@ final class SubsetBound implements CompletionBound {
     return leftOut[set];
   }
 
-  /** {@return whether a day may end with a set} */
+  /** {@return whether a day may end with a set, as far as it leaves out nobody it must not} */
   boolean mayEnd(int set) {
     return leftOut[set] < enough;
+  }
+
+  /** {@return whether a day may end with a set and a last visit} */
+  boolean mayEnd(int set, int last) {
+    served[0] = set;
+    return leftOut[set] < enough && terms.mayEnd(served, 0, last);
   }
 
   private void backwards(int set, int i, boolean mayEnd) {
@@ -169,21 +196,22 @@ final class SubsetBound implements CompletionBound {
     int to = -1;
     if (from < NEVER) {
       int home = model.latestEnd() - legs.seconds(i, model.end());
-      if (mayEnd && home >= from) {
+      served[0] = set;
+      if (mayEnd && home >= from && terms.mayEnd(served, 0, i)) {
         until = home;
         leastTime = legs.seconds(i, model.end(), from, home);
-        least = legs.price(i, model.end(), from, home) + leftOut[set];
+        least = legs.price(i, model.end(), from, home) + leftOut[set] + endPrice(set, i);
       }
       for (int open = (1 << n) - 1 & ~set; open != 0; open &= open - 1) {
         int j = Integer.numberOfTrailingZeros(open);
         int next = (set | 1 << j) * n + j;
-        int leave =
-            Math.min(model.latestArrival(j), latest[next] - model.service(j)) - legs.seconds(i, j);
-        if (leave >= from) {
+        int service = terms.service(i, j, Integer.bitCount(set) + 1);
+        int leave = Math.min(model.latestArrival(j), latest[next] - service) - legs.seconds(i, j);
+        if (leave >= from && may(set, i, j)) {
           until = Math.max(until, leave);
-          int time = legs.seconds(i, j, from, leave) + model.service(j) + restSeconds[next];
+          int time = legs.seconds(i, j, from, leave) + service + restSeconds[next];
           leastTime = Math.min(leastTime, time);
-          long through = legs.price(i, j, from, leave) + rest[next];
+          long through = legs.price(i, j, from, leave) + stepPrice(set, i, j) + rest[next];
           if (through < least) {
             least = through;
             to = j;
@@ -196,6 +224,20 @@ final class SubsetBound implements CompletionBound {
     rest[state] = least;
     restSeconds[state] = leastTime;
     best[state] = (byte) to;
+  }
+
+  /** What ending with a set costs at least, besides the hour. */
+  long endPrice(int set, int i) {
+    served[0] = set;
+    long price = terms.endPrice(served, 0, i);
+    if (terms.pricesGroom()) {
+      long seconds = 0;
+      for (int rest = set; rest != 0; rest &= rest - 1) {
+        seconds += model.service(Integer.numberOfTrailingZeros(rest));
+      }
+      price += terms.groomPrice(seconds);
+    }
+    return price;
   }
 
   /** Adds what the end must cost where the day cannot end before {@code end}. */

@@ -41,6 +41,16 @@ final class VisitSets {
     return find();
   }
 
+  /** {@return words of all sets; not to be kept while sets are made} */
+  long[] rows() {
+    return rows;
+  }
+
+  /** {@return index of a set's first word in {@link #rows}} */
+  int at(int set) {
+    return set * words;
+  }
+
   /** {@return the first 64 visits of a set as bits} */
   long bits(int set) {
     return rows[set * words];

@@ -47,6 +47,22 @@ public final class CostFloor {
     size = 0;
   }
 
+  /** Gives its pieces for another's. */
+  void swap(CostFloor other) {
+    int[] otherUntil = other.until;
+    long[] otherValue = other.value;
+    long[] otherSlope = other.slope;
+    int otherSize = other.size;
+    other.until = until;
+    other.value = value;
+    other.slope = slope;
+    other.size = size;
+    until = otherUntil;
+    value = otherValue;
+    slope = otherSlope;
+    size = otherSize;
+  }
+
   /** {@return whether no time is possible} */
   public boolean empty() {
     return size == 0;

@@ -3,6 +3,7 @@ package dev.dogleg.schedule;
 import dev.dogleg.itinerary.BreakRule;
 import dev.dogleg.itinerary.DayRequest;
 import dev.dogleg.itinerary.DayShift;
+import dev.dogleg.itinerary.DayTerms;
 import dev.dogleg.itinerary.Visit;
 import dev.dogleg.time.TimeWindow;
 import dev.dogleg.travel.TravelTimes;
@@ -32,8 +33,10 @@ public final class DayModel {
   final int breakLength;
   final int breakFrom;
   final int breakTo;
+  final DayTerms terms;
   private final DayPrices prices;
   private final DayLegs legs;
+  private final StepTerms steps;
 
   private DayModel(DayRequest request, DayDoors doors) {
     DayShift shift = request.shift();
@@ -45,8 +48,10 @@ public final class DayModel {
     breakLength = shift.breakRule().map(BreakRule::lengthSeconds).orElse(NO_BREAK);
     breakFrom = shift.breakRule().map(rule -> rule.startWithin().fromSeconds()).orElse(0);
     breakTo = shift.breakRule().map(rule -> rule.startWithin().toSeconds()).orElse(0);
-    prices = DayPrices.of(request.prices());
+    terms = request.terms();
+    prices = DayPrices.of(request.prices(), terms);
     legs = new DayLegs(travel, doors.place, from, latestEnd, request.prices().kilometreSeconds());
+    steps = new StepTerms(this, prices);
   }
 
   /** A day of one window per visit and nothing else. */
@@ -59,8 +64,10 @@ public final class DayModel {
     breakLength = NO_BREAK;
     breakFrom = 0;
     breakTo = 0;
+    terms = DayTerms.NONE;
     this.prices = prices;
     legs = new DayLegs(travel, doors.place, from, latestEnd, 0);
+    steps = new StepTerms(this, prices);
   }
 
   /**
@@ -91,12 +98,12 @@ public final class DayModel {
         DayDoors.plain(open, close, endPlace, from, latestEnd),
         from,
         latestEnd,
-        new DayPrices(drivePrice, 0, 0, endPrice));
+        DayPrices.plain(drivePrice, endPrice));
   }
 
   /** The same day with other prices: every price times {@code scale}, and one more per second. */
   private DayModel(DayModel day, long scale, long perSecond, int latestEnd) {
-    doors = day.doors;
+    doors = scale == 1 ? day.doors : day.doors.priced(scale);
     travel = day.travel;
     from = day.from;
     to = day.to;
@@ -104,17 +111,22 @@ public final class DayModel {
     breakLength = day.breakLength;
     breakFrom = day.breakFrom;
     breakTo = day.breakTo;
+    terms = day.terms;
     prices = day.prices.times(scale, perSecond);
     legs = day.legs.priced(scale);
+    steps = new StepTerms(this, prices);
   }
 
   /** The same day with some of its visits. */
   private DayModel(DayModel day, int[] some) {
     int n = day.size();
-    int[] nodes = Arrays.copyOf(some, some.length + 2);
-    nodes[some.length] = n;
-    nodes[some.length + 1] = n + 1;
-    doors = day.doors.part(some);
+    int others = day.doors.place.length - n;
+    int[] nodes = Arrays.copyOf(some, some.length + others);
+    for (int k = 0; k < others; k++) {
+      nodes[some.length + k] = n + k;
+    }
+    terms = day.terms;
+    doors = day.doors.part(some, terms);
     travel = day.travel;
     from = day.from;
     to = day.to;
@@ -124,6 +136,7 @@ public final class DayModel {
     breakTo = day.breakTo;
     prices = day.prices;
     legs = day.legs.part(nodes);
+    steps = new StepTerms(this, prices);
   }
 
   /**
@@ -143,9 +156,6 @@ public final class DayModel {
    * @return its model
    */
   public static DayModel of(DayRequest request) {
-    if (!request.terms().none()) {
-      throw new IllegalArgumentException("rules, water and balance are not planned yet");
-    }
     List<Visit> given = request.visits();
     int[] order =
         IntStream.range(0, given.size())
@@ -154,7 +164,8 @@ public final class DayModel {
             .mapToInt(Integer::intValue)
             .toArray();
     DayShift shift = request.shift();
-    return new DayModel(request, DayDoors.of(given, order, shift.startPlace(), shift.endPlace()));
+    return new DayModel(
+        request, DayDoors.of(given, order, shift.startPlace(), shift.endPlace(), request.terms()));
   }
 
   /**
@@ -197,19 +208,39 @@ public final class DayModel {
     return (long) latestEnd - from + 1;
   }
 
+  /** {@return what the day's terms say of steps} */
+  public StepTerms steps() {
+    return steps;
+  }
+
+  /** {@return number of water places; their nodes follow the end place's} */
+  public int waterPlaces() {
+    return doors.place.length - doors.size - 2;
+  }
+
+  /**
+   * A water place.
+   *
+   * @param number 0..waterPlaces-1, in the order of the terms
+   * @return its node
+   */
+  public int waterNode(int number) {
+    return doors.size + 2 + number;
+  }
+
   /** {@return number of visits} */
   public int size() {
-    return doors.service.length;
+    return doors.size;
   }
 
   /** {@return node number of the start place} */
   public int start() {
-    return doors.service.length;
+    return doors.size;
   }
 
   /** {@return node number of the end place} */
   public int end() {
-    return doors.service.length + 1;
+    return doors.size + 1;
   }
 
   /**
@@ -257,7 +288,12 @@ public final class DayModel {
     return breakFrom;
   }
 
-  /** {@return seconds of the service of visit 0..n-1} */
+  /**
+   * Service at a visit or a water place.
+   *
+   * @param visit 0..n-1, or the node of a water place
+   * @return its least seconds, wherever in the day it stands
+   */
   public int service(int visit) {
     return doors.service[visit];
   }
@@ -389,6 +425,12 @@ public final class DayModel {
    * @return sixtieths for overtime and for the end itself; never falls as {@code end} rises
    */
   public long endCost(int end) {
-    return prices.overtime() * Math.max(0, end - to) + prices.end() * (end - from);
+    long cost = prices.overtime() * Math.max(0, end - to) + prices.end() * (end - from);
+    return prices.late() == 0 ? cost : cost + prices.late() * Math.max(0, end - prices.lateFrom());
+  }
+
+  /** {@return seconds at which the price of a later end rises, besides {@link #to}; or -1} */
+  int dearerEndFrom() {
+    return prices.late() == 0 ? -1 : prices.lateFrom();
   }
 }

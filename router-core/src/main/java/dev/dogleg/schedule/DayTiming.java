@@ -82,6 +82,10 @@ public final class DayTiming {
     if (order.length == 0) {
       return new TimedOrder(List.of(), 0, Optional.empty());
     }
+    Optional<RuleMiss> broken = BrokenRule.of(day, order);
+    if (broken.isPresent()) {
+      return impossible(broken.get());
+    }
     long least = new OrderCost(day).of(order, OrderCost.IMPOSSIBLE);
     return least == OrderCost.IMPOSSIBLE ? impossible(order) : time(order, least);
   }
@@ -94,6 +98,10 @@ public final class DayTiming {
    * @return the timed day
    */
   public TimedOrder time(int[] order, long least) {
+    return timeStops(day.steps().water() ? new OrderCost(day).stops(order, least) : order, least);
+  }
+
+  private TimedOrder timeStops(int[] order, long least) {
     OrderChain chain = new OrderChain(tied, day.tieScale());
     chain.choose(order, Math.multiplyExact(least + 1, day.tieScale()), 0);
     chain.runFrom(-1, day.from, day.latestEnd, day.latestEnd, false, OrderChain.ANY_SLOT);
@@ -119,8 +127,9 @@ public final class DayTiming {
   private TimedOrder impossible(int[] order) {
     OrderChain chain = new OrderChain(day.free(), 1);
     chain.choose(order);
-    chain.runFrom(-1, day.from, day.latestEnd, day.latestEnd, false, OrderChain.ANY_SLOT);
-    return impossible(chain.miss());
+    boolean withoutWater =
+        chain.runFrom(-1, day.from, day.latestEnd, day.latestEnd, false, OrderChain.ANY_SLOT);
+    return impossible(withoutWater ? new RuleMiss(RuleMiss.WATER, "", 0) : chain.miss());
   }
 
   private static TimedOrder impossible(RuleMiss miss) {

@@ -11,6 +11,8 @@ import java.util.List;
  * from a leaving second comes from {@link OrderChain}.
  */
 final class DayWalk {
+  private static final int NEVER = Integer.MAX_VALUE;
+
   private final DayModel day;
   private final DayModel tied;
   private final OrderChain chain;
@@ -35,8 +37,8 @@ final class DayWalk {
 
   List<PlannedStop> stops() {
     int busy = slot == OrderChain.NO_SLOT ? 0 : day.breakLength;
-    for (int visit : order) {
-      busy += day.doors.service[visit];
+    for (int k = 0; k < order.length; k++) {
+      busy += chain.terms().service(k);
     }
     int leave = end - busy - Math.toIntExact(cost % day.tieScale());
     stops.add(
@@ -46,10 +48,10 @@ final class DayWalk {
       int from = k == 0 ? day.start() : order[k - 1];
       int drive = day.drive(from, order[k], leave);
       spent += tied.legPrice(from, order[k]) + tied.drivePrice() * drive;
-      Stay stay = new Stay(k, leave + drive);
-      spent += tied.waitPrice() * (stay.ready - stay.arrive - stay.busy());
-      leave = leaveAt(k, stay.ready, stay.vanTo, spent);
-      spent += tied.waitPrice() * (leave - stay.ready);
+      spent += chain.terms().price(k);
+      Stay stay = stay(k, leave + drive, spent);
+      leave = stay.leave;
+      spent += stay.cost(leave);
       stay.state(drive, from, leave);
     }
     int last = order[order.length - 1];
@@ -57,6 +59,26 @@ final class DayWalk {
     stops.add(
         event(PlannedStop.Kind.HOME, order.length, end, end, end, last, drive, spare.ofEnd(end)));
     return stops;
+  }
+
+  /** The stay that may be left earliest, then served earliest, on the way to the best cost. */
+  private Stay stay(int k, int arrive, long spent) {
+    Stay best = null;
+    for (DoorLimits way : tied.doors.ways[order[k]]) {
+      Stay stay = new Stay(k, arrive, way);
+      if (stay.possible()) {
+        stay.leave = leaveAt(k, stay.ready, stay.vanTo, spent + stay.cost(stay.ready));
+        boolean better =
+            best == null
+                || stay.leave < best.leave
+                || (stay.leave == best.leave && stay.serviceStart < best.serviceStart);
+        best = better ? stay : best;
+      }
+    }
+    if (best == null || best.leave == NEVER) {
+      throw new IllegalStateException("no leaving of stop " + k + " keeps the best cost");
+    }
+    return best;
   }
 
   /** The earliest leaving second that still leads to the best cost and end. */
@@ -71,20 +93,27 @@ final class DayWalk {
       int until = Math.min(day.steadyUntil(order[k], next, t), vanTo);
       if (!last) {
         int drive = day.drive(order[k], next, t);
-        for (int vanFrom : day.doors.vanFrom[next]) {
-          int leave = vanFrom - drive;
-          if (leave > t
-              && leave <= until
-              && leads(k, leave, taken, spent + tied.waitPrice() * (leave - ready))) {
-            return leave;
+        int earliest = NEVER;
+        for (DoorLimits way : tied.doors.ways[next]) {
+          for (int vanFrom : way.vanFrom) {
+            int leave = vanFrom - drive;
+            if (leave > t
+                && leave <= until
+                && leave < earliest
+                && leads(k, leave, taken, spent + tied.waitPrice() * (leave - ready))) {
+              earliest = leave;
+            }
           }
+        }
+        if (earliest < NEVER) {
+          return earliest;
         }
       }
       if (until >= vanTo) {
         break;
       }
     }
-    throw new IllegalStateException("no leaving of stop " + k + " keeps the best cost");
+    return NEVER;
   }
 
   private boolean leads(int k, int t, boolean taken, long spent) {
@@ -128,30 +157,34 @@ final class DayWalk {
     private final int vanTo;
     private final boolean breakBefore;
     private final boolean breakAfter;
+    private final DoorLimits door;
+    private final int vanFrom;
+    private int leave = NEVER;
 
-    Stay(int k, int arrive) {
-      int visit = order[k];
+    Stay(int k, int arrive, DoorLimits door) {
       this.k = k;
       this.arrive = arrive;
+      this.door = door;
       breakBefore = slot >= 0 && slot == 2 * k - 1;
       breakAfter = slot >= 0 && slot == 2 * k;
       int w = 0;
-      while (day.doors.arriveTo[visit][w] < arrive) {
+      while (w + 1 < door.arriveTo.length && door.arriveTo[w] < arrive) {
         w++;
       }
       int v = 0;
-      while (day.doors.vanTo[visit][v] < arrive) {
+      while (v + 1 < door.vanTo.length && door.vanTo[v] < arrive) {
         v++;
       }
-      vanTo = day.doors.vanTo[visit][v];
+      vanFrom = door.vanFrom[v];
+      vanTo = door.vanTo[v];
       int free = arrive;
       int breakAt = 0;
       if (breakBefore) {
         breakAt = Math.max(arrive, day.breakFrom);
         free = breakAt + day.breakLength;
       }
-      serviceStart = Math.max(free, day.doors.arriveFrom[visit][w]);
-      serviceEnd = serviceStart + day.doors.service[visit];
+      serviceStart = Math.max(free, door.arriveFrom[w]);
+      serviceEnd = serviceStart + chain.terms().service(k);
       if (breakAfter) {
         breakAt = Math.max(serviceEnd, day.breakFrom);
         ready = breakAt + day.breakLength;
@@ -161,8 +194,27 @@ final class DayWalk {
       breakStart = breakAt;
     }
 
-    int busy() {
-      return day.doors.service[order[k]] + (breakBefore || breakAfter ? day.breakLength : 0);
+    boolean possible() {
+      return arrive >= vanFrom
+          && ready <= vanTo
+          && arrive <= door.arriveTo[door.arriveTo.length - 1]
+          && serviceEnd <= door.doneBy
+          && (!(breakBefore || breakAfter) || breakStart <= day.breakTo);
+    }
+
+    /** What staying until a second costs. */
+    long cost(int until) {
+      int pause = breakBefore || breakAfter ? day.breakLength : 0;
+      return door.price + tied.waitPrice() * (until - arrive - pause - chain.terms().service(k));
+    }
+
+    /** End of the van window without liked hours. */
+    int hardVanTo() {
+      int v = 0;
+      while (day.doors.vanTo[order[k]][v] < arrive) {
+        v++;
+      }
+      return day.doors.vanTo[order[k]][v];
     }
 
     void state(int drive, int from, int leave) {
@@ -190,7 +242,7 @@ final class DayWalk {
       int wait = serviceStart - waitFrom + (breakAfter ? 0 : leave - serviceEnd);
       stops.add(
           stop(
-              PlannedStop.Kind.VISIT,
+              visit < day.size() ? PlannedStop.Kind.VISIT : PlannedStop.Kind.WATER,
               arrive,
               serviceStart,
               breakAfter ? serviceEnd : leave,
@@ -209,7 +261,7 @@ final class DayWalk {
                 0,
                 visit,
                 breakWait,
-                spare.ofBreakAfter(k, serviceEnd, vanTo)));
+                spare.ofBreakAfter(k, serviceEnd, hardVanTo())));
       }
     }
 
@@ -226,7 +278,7 @@ final class DayWalk {
       return new PlannedStop(
           kind,
           day.doors.place[visit],
-          day.visit(visit).id(),
+          visit < day.size() ? day.visit(visit).id() : "",
           arriveSeconds,
           startSeconds,
           leaveSeconds,

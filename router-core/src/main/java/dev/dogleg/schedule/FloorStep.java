@@ -15,7 +15,10 @@ public final class FloorStep {
   private final long near;
   private final CostFloor shifted = new CostFloor(32);
   private final CostFloor turned = new CostFloor(32);
-  private final CostFloor homeBy = new CostFloor(2);
+  private final CostFloor homeBy = new CostFloor(3);
+  private final CostFloor way = new CostFloor(32);
+  private final CostFloor other = new CostFloor(32);
+  private final CostFloor both = new CostFloor(32);
 
   /**
    * Steps of one day.
@@ -41,13 +44,18 @@ public final class FloorStep {
    */
   public void home(int i, int endBy, int first, int last, CostFloor out) {
     homeBy.clear();
-    int free = day.to;
-    if (free < endBy) {
-      homeBy.add(free, day.endCost(free), day.endCost(free) - day.endCost(free - 1), 0);
-    }
+    int late = day.dearerEndFrom();
+    homeUntil(Math.min(day.to, late < 0 ? day.to : late), endBy);
+    homeUntil(Math.max(day.to, late), endBy);
     long rate = day.endCost(endBy) - day.endCost(endBy - 1);
     homeBy.add(endBy, day.endCost(endBy), rate, 0);
     leg(homeBy, i, day.end(), first, last, out);
+  }
+
+  private void homeUntil(int free, int endBy) {
+    if (free < endBy) {
+      homeBy.add(free, day.endCost(free), day.endCost(free) - day.endCost(free - 1), 0);
+    }
   }
 
   /**
@@ -100,25 +108,62 @@ public final class FloorStep {
   }
 
   /**
-   * Bound at arriving at a door.
+   * Bound at arriving at a door, whatever its service.
    *
    * @param ready bound at being ready to leave it
    * @param j door
    * @param out receives the bound
    */
   public void arriving(CostFloor ready, int j, CostFloor out) {
+    int[] services = day.steps().services(j);
+    arriving(ready, j, services[0], out);
+    for (int s = 1; s < services.length; s++) {
+      arriving(ready, j, services[s], other);
+      least(out, other);
+    }
+  }
+
+  /**
+   * Bound at arriving at a door.
+   *
+   * @param ready bound at being ready to leave it
+   * @param j door
+   * @param service seconds of the service there
+   * @param out receives the bound
+   */
+  public void arriving(CostFloor ready, int j, int service, CostFloor out) {
+    DoorLimits[] ways = day.doors.ways[j];
+    arriving(ready, ways[0], service, out);
+    if (ways.length > 1) {
+      out.raise(ways[0].price);
+      for (int w = 1; w < ways.length; w++) {
+        arriving(ready, ways[w], service, way);
+        way.raise(ways[w].price);
+        least(out, way);
+      }
+    }
+  }
+
+  /** Makes a bound the lesser of itself and another. */
+  private void least(CostFloor floor, CostFloor with) {
+    if (!with.empty()) {
+      both.lesser(floor, with, day.from, day.latestEnd, 0);
+      floor.swap(both);
+    }
+  }
+
+  private void arriving(CostFloor ready, DoorLimits door, int service, CostFloor out) {
     out.clear();
     if (ready.empty()) {
       return;
     }
-    int latest = day.latestArrival(j);
-    int service = day.doors.service[j];
-    int vanFrom = day.doors.vanFrom[j][0];
+    int latest = door.latestArrival(service);
+    int vanFrom = door.vanFrom[0];
     int k = 0;
-    for (int w = 0; w < day.doors.arriveFrom[j].length; w++) {
-      int open = Math.max(day.doors.arriveFrom[j][w], vanFrom);
-      int close = Math.min(day.doors.arriveTo[j][w], latest);
-      int start = w == 0 ? open : Math.max(open, day.doors.arriveTo[j][w - 1] + 1);
+    for (int w = 0; w < door.arriveFrom.length; w++) {
+      int open = Math.max(door.arriveFrom[w], vanFrom);
+      int close = Math.min(door.arriveTo[w], latest);
+      int start = w == 0 ? open : Math.max(open, door.arriveTo[w - 1] + 1);
       if (open + service > ready.last()) {
         break;
       }
@@ -146,15 +191,31 @@ public final class FloorStep {
   }
 
   /**
-   * Bound at arriving at a door where the break comes before the service.
+   * Bound at arriving at a door where the break comes before the service, whatever that is.
    *
    * @param ready bound at being ready to leave it
    * @param j door
    * @param out receives the bound
    */
   public void arrivingForBreak(CostFloor ready, int j, CostFloor out) {
+    int[] services = day.steps().services(j);
+    arrivingForBreak(ready, j, services[0], out);
+    for (int s = 1; s < services.length; s++) {
+      arrivingForBreak(ready, j, services[s], other);
+      least(out, other);
+    }
+  }
+
+  /**
+   * Bound at arriving at a door where the break comes before the service; liked hours are left out.
+   *
+   * @param ready bound at being ready to leave it
+   * @param j door
+   * @param service seconds of the service there
+   * @param out receives the bound
+   */
+  public void arrivingForBreak(CostFloor ready, int j, int service, CostFloor out) {
     shifted.clear();
-    int service = day.doors.service[j];
     int open = Math.max(day.doors.arriveFrom[j][0], day.doors.vanFrom[j][0]);
     if (!ready.empty() && open + service <= ready.last()) {
       int k = ready.piece(open + service);

@@ -12,14 +12,16 @@ final class OrderBounds {
   private static final int NEVER = Integer.MAX_VALUE / 4;
 
   private final DayModel day;
+  private final OrderTerms terms;
   private long[] restCost = new long[0];
   private int[] readyBy = new int[0];
   private int[] earliest = new int[0];
   private long wholeCost;
   private int latestStart;
 
-  OrderBounds(DayModel day) {
+  OrderBounds(DayModel day, OrderTerms terms) {
     this.day = day;
+    this.terms = terms;
   }
 
   /** Looks at an order; false where no timing can keep its rules. */
@@ -36,7 +38,7 @@ final class OrderBounds {
     }
     int next = day.end();
     int arriveBy = day.latestEnd;
-    long rest = day.endCost(end);
+    long rest = day.endCost(end) + terms.endPrice();
     for (int k = n - 1; k >= 0; k--) {
       int leaveBy = arriveBy - day.leastDrive(order[k], next);
       if (leaveBy < earliest[k]) {
@@ -45,8 +47,9 @@ final class OrderBounds {
       readyBy[k] = leaveBy;
       rest += price(order[k], next, earliest[k], leaveBy);
       restCost[k] = rest;
+      rest += terms.price(k);
       next = order[k];
-      arriveBy = Math.min(day.latestArrival(next), leaveBy - day.doors.service[next]);
+      arriveBy = Math.min(day.latestArrival(next), leaveBy - terms.service(k));
     }
     latestStart = arriveBy - day.leastDrive(day.start(), next);
     if (latestStart < day.from) {
@@ -70,18 +73,18 @@ final class OrderBounds {
         return NEVER;
       }
       int arrive = open + drive(i, j, open);
-      int nextTaken = ready(j, taken + drive(i, j, taken), 0);
+      int nextTaken = ready(k, j, taken + drive(i, j, taken), 0);
       if (day.breakLength > 0 && k > 0) {
-        if (open <= day.breakTo) {
+        if (open <= day.breakTo && i < day.size()) {
           int leave = Math.max(open, day.breakFrom) + day.breakLength;
-          nextTaken = Math.min(nextTaken, ready(j, leave + drive(i, j, leave), 0));
+          nextTaken = Math.min(nextTaken, ready(k, j, leave + drive(i, j, leave), 0));
         }
-        if (arrive <= day.breakTo) {
+        if (arrive <= day.breakTo && j < day.size()) {
           int wait = Math.max(0, day.breakFrom - arrive);
-          nextTaken = Math.min(nextTaken, ready(j, arrive, wait + day.breakLength));
+          nextTaken = Math.min(nextTaken, ready(k, j, arrive, wait + day.breakLength));
         }
       }
-      open = ready(j, arrive, 0);
+      open = ready(k, j, arrive, 0);
       taken = nextTaken;
       earliest[k] = Math.min(open, taken);
       if (earliest[k] >= NEVER) {
@@ -102,11 +105,11 @@ final class OrderBounds {
     return leave >= NEVER ? 0 : day.drive(i, j, leave);
   }
 
-  private int ready(int j, int arrive, int pause) {
+  private int ready(int k, int j, int arrive, int pause) {
     if (arrive > day.latestArrival(j)) {
       return NEVER;
     }
-    return Math.max(arrive + pause, day.earliestService(j)) + day.doors.service[j];
+    return Math.max(arrive + pause, day.earliestService(j)) + terms.service(k);
   }
 
   /** {@return least cost from leaving position {@code k} on, the end included} */

@@ -15,6 +15,7 @@ final class OrderChain {
 
   private final DayModel day;
   private int[] order;
+  private final OrderTerms terms;
   private final OrderBounds bounds;
   private final OrderFloor floors;
   private long costBelow;
@@ -39,7 +40,8 @@ final class OrderChain {
   OrderChain(DayModel day, long scale) {
     this.day = day;
     this.scale = scale;
-    this.bounds = new OrderBounds(day);
+    this.terms = new OrderTerms(day);
+    this.bounds = new OrderBounds(day, terms);
     this.floors = new OrderFloor(day);
     step = new StopStep(day, stepLog);
     breakStep = new StopStep(day, breakLog);
@@ -50,12 +52,17 @@ final class OrderChain {
     nextTaken = new RunEnvelope(day.waitPrice());
   }
 
-  /** Chooses the order; no limits, so that a miss is seen where it happens. */
-  void choose(int[] visits) {
+  /**
+   * Chooses the order; no limits, so that a miss is seen where it happens.
+   *
+   * @return false where a must rule or the tanks forbid it, which the runs do not ask
+   */
+  boolean choose(int[] visits) {
     order = visits;
     costBelow = IMPOSSIBLE;
     beam = 0;
     breakNeeded = day.hasBreak() && order.length > 1;
+    return terms.choose(visits);
   }
 
   /**
@@ -68,13 +75,13 @@ final class OrderChain {
    * @return false where a glance shows that the order is impossible or costs that much
    */
   boolean choose(int[] visits, long limit, int widest) {
-    choose(visits);
+    boolean allowed = choose(visits);
     costBelow = limit;
     beam = widest;
-    if (!bounds.choose(visits) || bounds.wholeCost() >= limit) {
+    if (!allowed || !bounds.choose(visits) || bounds.wholeCost() >= limit) {
       return false;
     }
-    floors.choose(visits, bounds);
+    floors.choose(visits, bounds, terms);
     return floor() < limit;
   }
 
@@ -98,7 +105,9 @@ final class OrderChain {
     taken.clear();
     BreakAt here = slot >= 0 && slot == 2 * at - 1 ? BreakAt.ON_ARRIVAL : BreakAt.NOWHERE;
     boolean nowTaken = breakTaken || here != BreakAt.NOWHERE;
-    quietStep.arrive(arrive, arrive, arrive, 0, order[at], here, nowTaken ? taken : open, 0);
+    int service = terms.service(at);
+    RunEnvelope runs = nowTaken ? taken : open;
+    quietStep.arrive(arrive, arrive, arrive, 0, order[at], here, service, runs, 0);
     return spare(at, slot);
   }
 
@@ -120,7 +129,8 @@ final class OrderChain {
     breakLog.clear();
     boolean limited = costBelow != IMPOSSIBLE;
     for (int k = at; k + 1 < order.length; k++) {
-      if (limited) {
+      // Where waiting is free a start is known by its first second, and may slide: nothing to clip.
+      if (limited && (k >= 0 || day.waitPrice() > 0)) {
         open.clip(floors.from(k, false), costBelow);
         taken.clip(floors.from(k, true), costBelow);
       }
@@ -139,10 +149,10 @@ final class OrderChain {
       all(step, open, i, j, BreakAt.NOWHERE, nextOpen, k, false);
       all(step, taken, i, j, BreakAt.NOWHERE, nextTaken, k, true);
       if (day.hasBreak() && k >= 0) {
-        if (slot == ANY_SLOT || slot == 2 * k) {
+        if (i < day.size() && (slot == ANY_SLOT || slot == 2 * k)) {
           all(breakStep, open, i, j, BreakAt.BEFORE_LEAVING, nextTaken, k, false);
         }
-        if (slot == ANY_SLOT || slot == 2 * k + 1) {
+        if (j < day.size() && (slot == ANY_SLOT || slot == 2 * k + 1)) {
           all(breakStep, open, i, j, BreakAt.ON_ARRIVAL, nextTaken, k, false);
         }
       }
@@ -152,7 +162,7 @@ final class OrderChain {
         taken.keepCheapest(beam);
       }
       if (open.size() + taken.size() == 0) {
-        miss = stepLog.at(day.visit(j).id());
+        miss = stepLog.at(j < day.size() ? day.visit(j).id() : "");
         return false;
       }
     }
@@ -180,7 +190,8 @@ final class OrderChain {
     return bestCost != IMPOSSIBLE;
   }
 
-  private void take(int end, long cost, int trail) {
+  private void take(int end, long withoutTerms, int trail) {
+    long cost = withoutTerms + terms.endPrice();
     long money = cost / scale;
     long bestMoney = bestCost / scale;
     boolean better =
@@ -203,7 +214,7 @@ final class OrderChain {
       boolean breakTaken) {
     for (int run = 0; run < source.size(); run++) {
       by.linger(longestLinger(source, run, k, breakTaken));
-      by.toVisit(source, run, i, j, breakAt, target, 0);
+      by.toVisit(source, run, i, j, breakAt, terms.service(k + 1), terms.price(k + 1), target, 0);
     }
   }
 
@@ -240,6 +251,11 @@ final class OrderChain {
   /** {@return a cost that the chosen order cannot be below} */
   long floor() {
     return floors.from(-1, false).least(day.from, day.latestEnd);
+  }
+
+  /** {@return what the terms make of the chosen order} */
+  OrderTerms terms() {
+    return terms;
   }
 
   /** {@return cost of the last run, with its scale; only where it was possible} */

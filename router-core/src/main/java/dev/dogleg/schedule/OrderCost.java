@@ -15,6 +15,7 @@ public final class OrderCost {
 
   private final DayModel day;
   private final OrderChain chain;
+  private final WaterOrder water;
 
   /**
    * For one day.
@@ -24,6 +25,7 @@ public final class OrderCost {
   public OrderCost(DayModel day) {
     this.day = day;
     this.chain = new OrderChain(day, 1);
+    this.water = new WaterOrder(day, this::ofStops);
   }
 
   /**
@@ -43,6 +45,22 @@ public final class OrderCost {
         return IMPOSSIBLE;
       }
     }
+    return day.steps().water() ? water.cheapest(order, limit) : ofStops(order, limit);
+  }
+
+  /**
+   * The stops of a day at its least cost: the visits, and water stops between them.
+   *
+   * @param order numbers of the model's visits, each once
+   * @param least its least cost
+   * @return nodes
+   */
+  int[] stops(int[] order, long least) {
+    water.cheapest(order, least + 1);
+    return water.stops();
+  }
+
+  private long ofStops(int[] order, long limit) {
     if (!chain.choose(order, limit, 0)) {
       return IMPOSSIBLE;
     }

@@ -23,7 +23,7 @@ final class OrderFloor {
   }
 
   /** Computes them for an order that {@code bounds} has looked at and found possible. */
-  void choose(int[] order, OrderBounds bounds) {
+  void choose(int[] order, OrderBounds bounds, OrderTerms terms) {
     int n = order.length;
     if (open.length < n + 1) {
       open = grown(n + 1);
@@ -40,23 +40,36 @@ final class OrderFloor {
       if (k == n - 1) {
         int endBy = pauses ? Math.min(day.latestEnd, day.breakFrom) : day.latestEnd;
         step.home(i, endBy, first, last, here);
+        here.raise(terms.endPrice());
         after.clear();
         if (pauses) {
           step.home(i, day.latestEnd, first, last, after);
+          after.raise(terms.endPrice());
         }
       } else {
         int j = order[k + 1];
+        int service = terms.service(k + 1);
+        long price = terms.price(k + 1);
         after.clear();
         arrive.clear();
-        step.arriving(open[k + 2], j, arrive);
+        step.arriving(open[k + 2], j, service, arrive);
+        arrive.raise(price);
         if (pauses) {
-          step.arriving(taken[k + 2], j, pause);
+          step.arriving(taken[k + 2], j, service, pause);
+          pause.raise(price);
           step.leg(pause, i, j, first, last, after);
           step.linger(after, first);
-          step.arrivingForBreak(taken[k + 2], j, pause);
+          pause.clear();
+          if (j < day.size()) {
+            step.arrivingForBreak(taken[k + 2], j, service, pause);
+            pause.raise(price);
+          }
           lesser.lesser(arrive, pause, day.from, day.latestEnd, 0);
           step.leg(lesser, i, j, first, last, leave);
-          step.breakFirst(after, pause);
+          pause.clear();
+          if (i < day.size()) {
+            step.breakFirst(after, pause);
+          }
           here.lesser(leave, pause, first, last, 0);
         } else {
           step.leg(arrive, i, j, first, last, here);
@@ -65,7 +78,8 @@ final class OrderFloor {
       step.linger(here, first);
       step.linger(after, first);
     }
-    step.arriving(open[1], order[0], arrive);
+    step.arriving(open[1], order[0], terms.service(0), arrive);
+    arrive.raise(terms.price(0));
     step.leg(arrive, day.start(), order[0], day.from, bounds.latestStart(), open[0]);
     taken[0].clear();
   }

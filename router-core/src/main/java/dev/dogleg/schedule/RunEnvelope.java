@@ -180,6 +180,25 @@ public final class RunEnvelope {
     }
   }
 
+  /**
+   * Whether a run of another function is nowhere better than one of this.
+   *
+   * @param other the other function
+   * @param run one of its runs
+   * @return whether it can be dropped for it
+   */
+  public boolean covers(RunEnvelope other, int run) {
+    for (int mine = 0; mine < size; mine++) {
+      if (a[mine] <= other.a[run]
+          && m[mine] >= other.m[run]
+          && c[mine] <= other.c[run]
+          && coveredUntil(mine, other.c[run]) >= other.b[run]) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** Last second until which a run that costs no more than {@code cost} still does so. */
   private int coveredUntil(int run, long cost) {
     if (waitPrice == 0) {

@@ -67,7 +67,8 @@ public final class StopStep {
   }
 
   /**
-   * Carries one run from a door or the start place to the end of a visit's service.
+   * Carries one run from a door or the start place to the end of a visit's own service, with no
+   * price but those of driving and waiting.
    *
    * @param source function the run belongs to
    * @param run which run
@@ -79,6 +80,32 @@ public final class StopStep {
    */
   public void toVisit(
       RunEnvelope source, int run, int i, int j, BreakAt breakAt, RunEnvelope target, int trail) {
+    toVisit(source, run, i, j, breakAt, day.doors.service[j], 0, target, trail);
+  }
+
+  /**
+   * Carries one run from a door or the start place to the end of a service.
+   *
+   * @param source function the run belongs to
+   * @param run which run
+   * @param i node left
+   * @param j visit or water place reached
+   * @param breakAt where the break is taken, if on this way
+   * @param service seconds of the service there
+   * @param price what the step costs besides driving and waiting
+   * @param target function that receives the runs
+   * @param trail trail of the new runs
+   */
+  public void toVisit(
+      RunEnvelope source,
+      int run,
+      int i,
+      int j,
+      BreakAt breakAt,
+      int service,
+      long price,
+      RunEnvelope target,
+      int trail) {
     int a = source.earliest(run);
     int b = source.unpaidUntil(run);
     int m = source.leaveBy(run);
@@ -106,12 +133,12 @@ public final class StopStep {
     if (longestLinger < m - b) {
       m = Math.max(a, b + (int) longestLinger);
     }
-    long fixed = c + day.legPrice(i, j);
+    long fixed = c + price + day.legPrice(i, j);
     long least = fixed + day.drivePrice() * day.leastDrive(i, j);
     if (least >= costBelow) {
       return;
     }
-    int lastVanFrom = day.doors.vanFrom[j][day.doors.vanFrom[j].length - 1];
+    int lastVanFrom = lastVanFrom(day.doors.ways[j]);
     long leastKey = Long.MAX_VALUE;
     for (int t = a; t <= m; ) {
       int drive = day.drive(i, j, t);
@@ -120,7 +147,7 @@ public final class StopStep {
       int unpaid = Math.max(t, Math.min(b, until)) + drive;
       long key = cost - day.waitPrice() * unpaid;
       if (t <= b || key < leastKey) {
-        arrive(t + drive, unpaid, until + drive, cost, j, breakAt, target, trail);
+        arrive(t + drive, unpaid, until + drive, cost, j, breakAt, service, target, trail);
       }
       if (until + drive >= lastVanFrom) {
         leastKey = Math.min(leastKey, key);
@@ -148,37 +175,70 @@ public final class StopStep {
     return fixed - day.waitPrice() * b + perDriveSecond * least >= leastKey;
   }
 
+  private static int lastVanFrom(DoorLimits[] ways) {
+    int last = ways[0].vanFrom[ways[0].vanFrom.length - 1];
+    for (int w = 1; w < ways.length; w++) {
+      last = Math.max(last, ways[w].vanFrom[ways[w].vanFrom.length - 1]);
+    }
+    return last;
+  }
+
   /**
    * Carries an arrival at a door to the end of the service: arrivals in {@code a..b} cost {@code
    * c}, later ones until {@code m} waiting more.
    */
-  void arrive(int a, int b, int m, long c, int j, BreakAt breakAt, RunEnvelope target, int trail) {
-    for (int v = 0; v < day.doors.vanFrom[j].length; v++) {
-      int vanFrom = day.doors.vanFrom[j][v];
-      int vanTo = day.doors.vanTo[j][v];
+  void arrive(
+      int a,
+      int b,
+      int m,
+      long c,
+      int j,
+      BreakAt breakAt,
+      int service,
+      RunEnvelope target,
+      int trail) {
+    for (DoorLimits way : day.doors.ways[j]) {
+      arrive(way, a, b, m, c + way.price, breakAt, service, target, trail);
+    }
+  }
+
+  private void arrive(
+      DoorLimits door,
+      int a,
+      int b,
+      int m,
+      long c,
+      BreakAt breakAt,
+      int service,
+      RunEnvelope target,
+      int trail) {
+    for (int v = 0; v < door.vanFrom.length; v++) {
+      int vanFrom = door.vanFrom[v];
+      int vanTo = door.vanTo[v];
       if (m < vanFrom) {
         miss("van-within", vanFrom - m);
       } else if (a > vanTo) {
         miss("van-within", a - vanTo);
       } else {
         int low = vanFrom;
-        for (int w = 0; w < day.doors.arriveFrom[j].length; w++) {
-          int high = Math.min(day.doors.arriveTo[j][w], vanTo);
+        for (int w = 0; w < door.arriveFrom.length; w++) {
+          int high = Math.min(door.arriveTo[w], vanTo);
           if (low <= high && low <= m) {
             if (a <= high) {
               long cost = c + day.waitPrice() * Math.max(0, low - b);
               int first = Math.max(a, low);
               int last = Math.max(first, Math.min(b, high));
-              serve(
-                  first, last, vanTo, day.doors.arriveFrom[j][w], cost, j, breakAt, target, trail);
+              int open = door.arriveFrom[w];
+              serve(first, last, vanTo, open, cost, door.doneBy, service, breakAt, target, trail);
             } else {
               miss("arrive-within", a - high);
             }
           }
-          low = Math.max(low, day.doors.arriveTo[j][w] + 1);
+          low = Math.max(low, door.arriveTo[w] + 1);
         }
-        if (vanFrom > day.doors.arriveTo[j][day.doors.arriveTo[j].length - 1]) {
-          miss("arrive-within", vanFrom - day.doors.arriveTo[j][day.doors.arriveTo[j].length - 1]);
+        int lastArrival = door.arriveTo[door.arriveTo.length - 1];
+        if (vanFrom > lastArrival) {
+          miss("arrive-within", vanFrom - lastArrival);
         }
       }
     }
@@ -190,7 +250,8 @@ public final class StopStep {
       int vanTo,
       int windowStart,
       long arriveCost,
-      int j,
+      int doneBy,
+      int service,
       BreakAt breakAt,
       RunEnvelope target,
       int trail) {
@@ -207,15 +268,14 @@ public final class StopStep {
       b = Math.min(Math.max(b, day.breakFrom), day.breakTo) + day.breakLength;
     }
     c += day.waitPrice() * Math.max(0, windowStart - b);
-    a = Math.max(a, windowStart) + day.doors.service[j];
-    b = Math.max(b, windowStart) + day.doors.service[j];
-    if (a > day.doors.doneBy[j]) {
-      miss("done-by", a - day.doors.doneBy[j]);
+    a = Math.max(a, windowStart) + service;
+    b = Math.max(b, windowStart) + service;
+    if (a > doneBy) {
+      miss("done-by", a - doneBy);
     } else if (a > vanTo) {
       miss("van-within", a - vanTo);
     } else if (a <= readyBy && c < costBelow) {
-      target.add(
-          a, Math.min(Math.min(b, readyBy), Math.min(day.doors.doneBy[j], vanTo)), vanTo, c, trail);
+      target.add(a, Math.min(Math.min(b, readyBy), Math.min(doneBy, vanTo)), vanTo, c, trail);
     }
   }
 
