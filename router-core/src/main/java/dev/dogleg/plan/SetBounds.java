@@ -1,6 +1,7 @@
 package dev.dogleg.plan;
 
 import dev.dogleg.schedule.DayModel;
+import dev.dogleg.schedule.StepTerms;
 import java.util.Arrays;
 
 /**
@@ -11,13 +12,17 @@ import java.util.Arrays;
  * orders. Legs are at their least, the end pays overtime for the least time, break included. A set
  * that no first visit can begin in time is not kept, nor is any that holds it: dropping a visit
  * never makes a day longer, as long as legs with services between obey the triangle inequality;
- * {@link LeastLegs} is closed over detours first, so they do.
+ * {@link LeastLegs} is closed over detours first, so they do. Services are the least that rules
+ * leave; what rules say of sets alone is counted in. A set that could only be the end of a larger
+ * day stands in the tables and is not told.
  */
 public final class SetBounds {
   private static final int NEVER = Integer.MAX_VALUE / 4;
 
   private final DayModel day;
   private final LeastLegs legs;
+  private final StepTerms terms;
+  private final long[] served = new long[1];
   private final int n;
   private final int[] shortest;
   private final long[] cheapest;
@@ -43,6 +48,7 @@ public final class SetBounds {
     }
     this.day = day;
     this.legs = new LeastLegs(day);
+    this.terms = day.steps();
     n = day.size();
     shortest = new int[(n + 2) * (n + 2)];
     cheapest = new long[(n + 2) * (n + 2)];
@@ -68,6 +74,21 @@ public final class SetBounds {
       }
       level = end;
     }
+    drop();
+  }
+
+  /** Drops the sets that no day may serve, which only stood for the ends of larger ones. */
+  private void drop() {
+    int kept = 0;
+    for (int number = 0; number < size; number++) {
+      served[0] = sets[number];
+      if (bounds[number] < DayValue.NONE && terms.setMay(served, 0)) {
+        sets[kept] = sets[number];
+        bounds[kept] = bounds[number];
+        kept++;
+      }
+    }
+    size = kept;
   }
 
   /** Least seconds and prices over all detours; a visit on the way costs no service here. */
@@ -91,7 +112,12 @@ public final class SetBounds {
   }
 
   private void offer(long set) {
+    served[0] = set;
+    if (!terms.setMayGrow(served, 0)) {
+      return;
+    }
     room();
+    boolean inTime = false;
     int base = size * n;
     long best = DayValue.NONE;
     int bestEnd = NEVER;
@@ -101,17 +127,31 @@ public final class SetBounds {
       int leave = latest[base + i] - day.service(i) - leg(day.start(), i);
       if (price[base + i] < DayValue.NONE
           && Math.min(leave, day.latestArrival(i) - leg(day.start(), i)) >= day.from()) {
+        inTime = true;
         best = Math.min(best, cheapest[day.start() * (n + 2) + i] + price[base + i]);
         int there = Math.max(day.from() + leg(day.start(), i), day.earliestService(i));
         bestEnd = Math.min(bestEnd, there + day.service(i) + seconds[base + i]);
       }
     }
-    if (best < DayValue.NONE) {
+    if (inTime) {
       boolean pauses = day.hasBreak() && (set & set - 1) != 0 && bestEnd > day.breakFrom();
-      bounds[size] = best + day.endCost(pauses ? bestEnd + day.breakLength() : bestEnd);
+      bounds[size] =
+          best + day.endCost(pauses ? bestEnd + day.breakLength() : bestEnd) + priceOf(set);
       sets[size] = set;
       put(size++);
     }
+  }
+
+  private long priceOf(long set) {
+    long price = terms.setPrice(served, 0);
+    if (terms.pricesGroom()) {
+      long groomed = 0;
+      for (long rest = set; rest != 0; rest &= rest - 1) {
+        groomed += day.service(Long.numberOfTrailingZeros(rest));
+      }
+      price += terms.groomPrice(groomed);
+    }
+    return price;
   }
 
   /** The rest of a day after {@code i}, which then serves the others of a set. */

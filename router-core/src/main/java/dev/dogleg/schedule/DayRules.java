@@ -257,6 +257,11 @@ final class DayRules {
 
   /** {@return whether some order of just a set may keep what speaks of sets alone} */
   boolean setMay(long[] rows, int at) {
+    return setMayGrow(rows, at) && !split(rows, at);
+  }
+
+  /** {@return whether a set, or one that holds it, may keep them} */
+  boolean setMayGrow(long[] rows, int at) {
     for (LoadLimit load : loads) {
       if (load.above(rows, at) > 0) {
         return false;
@@ -267,7 +272,7 @@ final class DayRules {
         return false;
       }
     }
-    return !split(rows, at);
+    return true;
   }
 
   /** {@return what every order of just a set pays for it} */

@@ -168,6 +168,17 @@ public final class StepTerms {
   }
 
   /**
+   * Whether a set or one that holds it may keep the rules that speak of sets alone.
+   *
+   * @param rows words of sets
+   * @param at first word of the set
+   * @return false where none can
+   */
+  public boolean setMayGrow(long[] rows, int at) {
+    return rules.none() || rules.setMayGrow(rows, at);
+  }
+
+  /**
    * What every order of just a set pays for it.
    *
    * @param rows words of sets

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 
 /** Every order of small days with terms, timed: the cheapest of each set is the oracle's. */
 class OrdersWithTermsTest {
-  private static final int SEEDS = Integer.getInteger("dogleg.terms.seeds", 300);
+  private static final int SEEDS = Integer.getInteger("dogleg.terms.seeds", 200);
   private static final int FIRST = Integer.getInteger("dogleg.terms.first", 1);
 
   @Test
