@@ -112,7 +112,7 @@ final class WeekRun {
 
   private ExitCode plan(PreparedWeek week) throws IOException {
     WeekPlan plan;
-    try (Interruption interruption = new Interruption()) {
+    try (Interruption interruption = new Interruption(console)) {
       try (Progress bar = console.progress("Planning " + week.days().size() + " days together")) {
         plan =
             WeekPlanner.plan(
@@ -145,7 +145,9 @@ final class WeekRun {
     files.put("set-aside.csv", aside.isEmpty() ? null : SetAsideCsv.text(aside));
     List<Path> written = files.write();
     for (PlannedDay day : days) {
-      console.say(DayText.of(day));
+      if (day.doors() > 0) {
+        console.say(DayText.of(day));
+      }
     }
     console.say(WeekText.of(days, planned.values(), left, planned.proof()));
     if (!planned.stability().isEmpty()) {

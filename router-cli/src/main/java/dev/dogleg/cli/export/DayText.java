@@ -66,14 +66,23 @@ public final class DayText {
     int door = 0;
     for (PlannedStop stop : day.plan().stops()) {
       switch (stop.kind()) {
-        case LEAVE -> add(clock(stop.leaveSeconds()), "", "leave home", "", "", "", spare(stop));
-        case HOME -> add(clock(stop.arriveSeconds()), "", "home", drive(stop), km(stop), "", "");
+        case LEAVE ->
+            add(clock(stop.leaveSeconds()), "", "leave " + end(stop), "", "", "", spare(stop));
+        case HOME -> add(clock(stop.arriveSeconds()), "", end(stop), drive(stop), km(stop), "", "");
         case BREAK -> takeBreak(stop);
         case WATER ->
             add(clock(stop.arriveSeconds()), "", "water", drive(stop), km(stop), "", spare(stop));
         case VISIT -> visit(stop, Integer.toString(++door));
       }
     }
+  }
+
+  /** Home, unless the day starts and ends at different places: then each is named. */
+  private String end(PlannedStop stop) {
+    if (day.plan().shift().startPlace() == day.plan().shift().endPlace()) {
+      return "home";
+    }
+    return Wrap.lines(day.places().get(stop.place()).address(), TEXT_COLUMNS - 6).get(0);
   }
 
   private void takeBreak(PlannedStop stop) {

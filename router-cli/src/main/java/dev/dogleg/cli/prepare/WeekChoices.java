@@ -12,6 +12,7 @@ import dev.dogleg.model.Booking;
 import dev.dogleg.model.Client;
 import dev.dogleg.model.DayLimits;
 import dev.dogleg.model.Lock;
+import dev.dogleg.model.Moves;
 import dev.dogleg.time.TimeWindow;
 import java.util.ArrayList;
 import java.util.List;
@@ -122,16 +123,18 @@ final class WeekChoices {
     Door door = places.door(stop.place()).orElseThrow();
     StopLabel label = Labels.of(dayStop, choice.seconds(), door, book);
     List<String> lines = new ArrayList<>();
-    boolean moved =
-        stop.bookings().stream()
-            .anyMatch(
-                booking ->
-                    booking
-                        .dates()
-                        .filter(span -> !span.holds(days.get(choice.day()).day().date()))
-                        .isPresent());
-    if (moved) {
-      lines.add("moved from " + stop.bookings().get(0).dates().orElseThrow() + ": ask first");
+    for (Booking booking : stop.bookings()) {
+      booking
+          .dates()
+          .filter(span -> !span.holds(days.get(choice.day()).day().date()))
+          .ifPresent(
+              span ->
+                  lines.add(
+                      "moved from "
+                          + span
+                          + (booking.terms().moves() == Moves.ASK
+                              ? ": ask first"
+                              : ": tell them")));
     }
     lines.addAll(choice.lines());
     return new StopLabel(
