@@ -2,7 +2,6 @@ package dev.dogleg.cli.command;
 
 import dev.dogleg.cli.console.Console;
 import dev.dogleg.cli.console.ExitCode;
-import dev.dogleg.cli.csv.BookReader;
 import dev.dogleg.cli.export.DayText;
 import dev.dogleg.cli.export.NoRoomCsv;
 import dev.dogleg.cli.export.PlanCsv;
@@ -16,14 +15,13 @@ import dev.dogleg.cli.prepare.Calendar;
 import dev.dogleg.cli.prepare.LookUps;
 import dev.dogleg.cli.prepare.MapInUse;
 import dev.dogleg.cli.prepare.Preparation;
-import dev.dogleg.fault.Fault;
 import dev.dogleg.fault.FaultException;
 import dev.dogleg.fault.Faults;
-import dev.dogleg.fault.Severity;
-import dev.dogleg.fault.Where;
 import dev.dogleg.itinerary.DayRequest;
 import dev.dogleg.itinerary.Finding;
+import dev.dogleg.model.Book;
 import dev.dogleg.model.Booking;
+import dev.dogleg.model.BookingTerms;
 import dev.dogleg.model.WeekBook;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -83,14 +81,12 @@ final class PlanRun {
       console.say("Nothing to plan: no open booking in the book.");
       return Ending.of(faults.all(), false);
     }
-    if (order.days() > 1) {
-      List<LocalDate> dates = first.get().datesUntil(first.get().plusDays(order.days())).toList();
+    List<LocalDate> dates = first.get().datesUntil(first.get().plusDays(order.days())).toList();
+    if (order.days() > 1 || saysMore(input)) {
       Optional<ExitCode> end = new WeekRun(surroundings, order, input, faults).run(dates);
       return end.isPresent() ? end.get() : stopped();
     }
-    notKeptYet(input).forEach(faults::add);
     Calendar calendar = new Calendar(input.book().business(), order.from().orElse(tomorrow));
-    List<LocalDate> dates = first.get().datesUntil(first.get().plusDays(order.days())).toList();
     List<Booking> bookings = Candidates.of(input, calendar, dates, faults);
     try (MapInUse map = new MapInUse(input.map(), surroundings.cache(), console, faults)) {
       Preparation preparation =
@@ -123,33 +119,17 @@ final class PlanRun {
     }
   }
 
-  /** Says of which tables the plan takes no notice. */
-  private static List<Fault> notKeptYet(BookInput input) {
-    WeekBook week = input.book().week();
-    List<Fault> faults = new ArrayList<>();
-    if (!week.rules().isEmpty()) {
-      faults.add(notKept(BookReader.RULES));
-    }
-    if (!week.days().isEmpty()) {
-      faults.add(notKept(BookReader.DAYS));
-    }
-    if (!week.errands().isEmpty()) {
-      faults.add(notKept(BookReader.ERRANDS));
-    }
-    if (!week.zones().isEmpty()) {
-      faults.add(notKept(BookReader.ZONES));
-    }
-    return faults;
-  }
-
-  private static Fault notKept(String file) {
-    return new Fault(
-        "not-kept-yet",
-        Severity.LOOK,
-        Where.file(file),
-        "",
-        "is read and checked, but the plan does not keep it yet",
-        "see to it by hand");
+  /** Whether the book says more than one day alone can keep. */
+  private static boolean saysMore(BookInput input) {
+    Book book = input.book();
+    boolean tanks =
+        book.business().vans().stream()
+            .anyMatch(van -> van.freshLitres().isPresent() || van.greyLitres().isPresent());
+    boolean wishes = book.bookings().stream().anyMatch(b -> !b.terms().equals(BookingTerms.NONE));
+    return tanks
+        || wishes
+        || book.business().week().balance().isPresent()
+        || !book.week().equals(WeekBook.NONE);
   }
 
   private ExitCode finish(BookInput input, DaysRun run, List<LocalDate> dates) throws IOException {

@@ -113,7 +113,7 @@ final class WeekRun {
   private ExitCode plan(PreparedWeek week) throws IOException {
     WeekPlan plan;
     try (Interruption interruption = new Interruption(console)) {
-      try (Progress bar = console.progress("Planning " + week.days().size() + " days together")) {
+      try (Progress bar = console.progress(task(week))) {
         plan =
             WeekPlanner.plan(
                 week.request(),
@@ -145,11 +145,16 @@ final class WeekRun {
     files.put("set-aside.csv", aside.isEmpty() ? null : SetAsideCsv.text(aside));
     List<Path> written = files.write();
     for (PlannedDay day : days) {
-      if (day.doors() > 0) {
+      if (days.size() == 1) {
+        console.say(DayText.of(day).stripTrailing());
+      } else if (day.doors() > 0) {
         console.say(DayText.of(day));
       }
     }
-    console.say(WeekText.of(days, planned.values(), left, planned.proof()));
+    console.say(
+        days.size() == 1
+            ? WeekText.alone(days, left, planned.proof())
+            : WeekText.of(days, planned.values(), left, planned.proof()));
     if (!planned.stability().isEmpty()) {
       console.say(planned.stability());
     }
@@ -160,6 +165,13 @@ final class WeekRun {
     console.say(PlanNotes.attribution(input.map()));
     written.forEach(file -> console.say("Written: " + file));
     return report(left.stream().anyMatch(WeekLeftOut::agreed));
+  }
+
+  private static String task(PreparedWeek week) {
+    int days = week.days().size();
+    return days == 1
+        ? "Planning " + week.days().get(0).title()
+        : "Planning " + days + " days together";
   }
 
   private ExitCode report(boolean bookedLeftOut) {

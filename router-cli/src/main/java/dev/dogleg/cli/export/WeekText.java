@@ -38,8 +38,27 @@ public final class WeekText {
     text.table(values);
     text.leftOut(left);
     text.lines.add("");
-    text.lines.add(proof.substring(0, 1).toUpperCase(Locale.ROOT) + proof.substring(1) + ".");
+    text.lines.add(capital(proof) + ".");
     return String.join("\n", text.lines);
+  }
+
+  /**
+   * The end of a single printed day.
+   *
+   * @param days that day
+   * @param left what is left out
+   * @param proof the sentence of proof, without a full stop
+   * @return lines of at most 80 columns
+   */
+  public static String alone(List<PlannedDay> days, List<WeekLeftOut> left, String proof) {
+    WeekText text = new WeekText(days);
+    text.lines.add(" " + capital(proof) + ".");
+    text.leftOut(left);
+    return String.join("\n", text.lines);
+  }
+
+  private static String capital(String sentence) {
+    return sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
   }
 
   private void table(List<String> values) {
