@@ -10,7 +10,8 @@ import java.util.Objects;
  * @param why which of the four cases
  * @param rule the rule that blocks it where it is impossible: {@code no-road}, {@code
  *     arrive-within}, {@code done-by}, {@code van-within}, {@code day-end}, {@code break}, {@code
- *     first}; empty otherwise
+ *     first}, {@code water} for the tanks, or {@code rule:} and the name of a {@link DayRule} that
+ *     must hold; empty otherwise
  * @param shortBySeconds by how many seconds that rule is missed at the best try; 0 where it is not
  *     a matter of time
  * @param withVisits for {@code IMPOSSIBLE_TOGETHER} a smallest set of booked visits of the day with

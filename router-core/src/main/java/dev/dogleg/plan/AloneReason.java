@@ -20,29 +20,32 @@ import java.util.function.IntFunction;
  *
  * <p>Of each rule every limit (either end of each window, the done-by, the latest end) is moved on
  * its own; room grows with the move, so the least one is found by halving. Of equal moves the rule
- * tried first is named: arrive within, done by, van within, day end.
+ * tried first is named: arrive within, done by, van within, day end. Where no limit of time makes
+ * room the tanks and the must rules are dropped, one at a time.
  */
 final class AloneReason {
   private static final int FARTHEST_MOVE = TimeWindow.DAY_END;
 
   private final DayRequest request;
   private final Visit visit;
+  private final RoomTerms terms;
   private String bestRule = "";
   private int bestMove = Integer.MAX_VALUE;
 
-  private AloneReason(DayRequest request, Visit visit) {
+  private AloneReason(DayRequest request, Visit visit, RoomTerms terms) {
     this.request = request;
     this.visit = visit;
+    this.terms = terms;
   }
 
   /**
-   * The reason, or empty where the visit alone has room.
+   * The reason, or empty where the visit alone has room but for want of others.
    *
    * @param request the day
    * @param visit one of its visits
    */
   static Optional<NoRoom> of(DayRequest request, Visit visit) {
-    AloneReason reason = new AloneReason(request, visit);
+    AloneReason reason = new AloneReason(request, visit, RoomTerms.passingOverCompany(request));
     TimedOrder alone = reason.timed(visit, 0);
     if (alone.possible()) {
       return Optional.empty();
@@ -52,6 +55,17 @@ final class AloneReason {
             && request.travel().reaches(visit.place(), request.shift().endPlace());
     return Optional.of(
         roads ? reason.leastMove(alone.miss().orElseThrow()) : reason.named("no-road", 0));
+  }
+
+  /**
+   * The rule that a day with this visit alone breaks for want of others, where there is one.
+   *
+   * @param request the day
+   * @param visit one of its visits, which has room but for such rules
+   */
+  static Optional<NoRoom> forWantOfOthers(DayRequest request, Visit visit) {
+    AloneReason reason = new AloneReason(request, visit, RoomTerms.must(request));
+    return reason.timed(visit, 0).miss().map(miss -> reason.named(miss.rule(), 0));
   }
 
   private NoRoom leastMove(RuleMiss miss) {
@@ -69,6 +83,11 @@ final class AloneReason {
     for (String rule : List.of("arrive-within", "done-by", "van-within", "day-end")) {
       if (possibleWithout(rule)) {
         return named(rule, miss.shortBySeconds());
+      }
+    }
+    for (String rule : terms.names()) {
+      if (new AloneReason(request, visit, terms.without(rule)).timed(visit, 0).possible()) {
+        return named(rule, 0);
       }
     }
     return named(miss.rule(), miss.shortBySeconds());
@@ -149,6 +168,7 @@ final class AloneReason {
             List.of(changed),
             request.travel(),
             request.prices(),
+            terms.terms(),
             request.seed(),
             request.effort());
     return new DayTiming(DayModel.of(alone)).time(new int[] {0});

@@ -33,6 +33,9 @@ final class FitsTogether {
     for (int k = 0; k < others.size(); k++) {
       members[k + 1] = others.get(k);
     }
+    if (!day.steps().free() || day.steps().water()) {
+      return underTerms(day.part(IntStream.of(members).sorted().toArray()).free(), meter);
+    }
     StopStep step = new StopStep(day.free());
     int[] need = needs(day, members);
     int all = IntStream.of(need).sum();
@@ -79,6 +82,22 @@ final class FitsTogether {
       level = next;
     }
     return ends(step, day, members, level);
+  }
+
+  /** The whole search, for any day that serves every visit, where rules or tanks bind. */
+  private static Boolean underTerms(DayModel part, WorkMeter meter) {
+    DayValue value = new DayValue(part, true);
+    LeastLegs legs = new LeastLegs(part);
+    CompletionBound bound =
+        part.size() > SubsetBound.MOST
+            ? new NearestBound(part, value, legs)
+            : new SubsetBound(part, value, legs, false, meter);
+    if (bound.ofDay() >= DayValue.BOOKED) {
+      return false;
+    }
+    DaySearch search = new DaySearch(part, value, bound, DayValue.BOOKED, 0, meter);
+    search.run();
+    return search.found() ? Boolean.TRUE : search.complete() ? Boolean.FALSE : null;
   }
 
   /** Service and shortest leg in of each member; the shortest leg home with the last entry. */

@@ -1,6 +1,7 @@
 package dev.dogleg.plan;
 
 import dev.dogleg.itinerary.DayRequest;
+import dev.dogleg.itinerary.DayTerms;
 import dev.dogleg.itinerary.NoRoom;
 import dev.dogleg.schedule.DayModel;
 import java.util.ArrayList;
@@ -12,9 +13,11 @@ import java.util.Optional;
  *
  * <p>Impossible alone: timed alone. Impossible together: the booked visits served, thinned one by
  * one (deletion filter) over exact searches for a day that serves them all, until no one can go.
+ * Rules that want other visits are passed over there, and named where nothing else is the reason.
  */
 final class Reasons {
   private final DayModel day;
+  private final DayModel room;
   private final int[] served;
   private final boolean proven;
   private final WorkMeter meter;
@@ -26,6 +29,19 @@ final class Reasons {
     this.proven = proven;
     this.meter = meter;
     this.request = request;
+    DayTerms passing = RoomTerms.passingOverCompany(request).terms();
+    room =
+        request.terms().none()
+            ? day
+            : DayModel.of(
+                new DayRequest(
+                    request.shift(),
+                    request.visits(),
+                    request.travel(),
+                    request.prices(),
+                    passing,
+                    request.seed(),
+                    request.effort()));
   }
 
   List<NoRoom> list() {
@@ -54,12 +70,19 @@ final class Reasons {
         booked.add(other);
       }
     }
-    Boolean together = FitsTogether.all(day, visit, booked, meter);
+    Boolean together = FitsTogether.all(room, visit, booked, meter);
     if (Boolean.FALSE.equals(together)) {
       List<Integer> conflict = thin(visit, booked);
       if (conflict != null) {
         List<String> ids = conflict.stream().map(other -> day.visit(other).id()).toList();
         return new NoRoom(id, NoRoom.Why.IMPOSSIBLE_TOGETHER, "", 0, ids);
+      }
+    }
+    if (room != day && Boolean.TRUE.equals(together)) {
+      together = FitsTogether.all(day, visit, booked, meter);
+      Optional<NoRoom> wanting = AloneReason.forWantOfOthers(request, day.visit(visit));
+      if (wanting.isPresent() && !Boolean.TRUE.equals(together)) {
+        return wanting.get();
       }
     }
     boolean notWorth = proven && !day.visit(visit).booked() && Boolean.TRUE.equals(together);
@@ -76,7 +99,7 @@ final class Reasons {
       for (Integer other : List.copyOf(kept)) {
         List<Integer> fewer = new ArrayList<>(kept);
         fewer.remove(other);
-        Boolean fits = FitsTogether.all(day, visit, fewer, meter);
+        Boolean fits = FitsTogether.all(room, visit, fewer, meter);
         if (fits == null) {
           return null;
         }

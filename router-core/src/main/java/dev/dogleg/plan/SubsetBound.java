@@ -35,6 +35,7 @@ final class SubsetBound implements CompletionBound {
   private final CountBound count;
   private final long enough;
   private final StepTerms terms;
+  private final boolean free;
   private final long[] served = new long[1];
   private int firstVisit = -1;
 
@@ -44,6 +45,7 @@ final class SubsetBound implements CompletionBound {
     this.legs = legs;
     n = model.size();
     terms = model.steps();
+    free = terms.free();
     count = mayLeaveOut ? new CountBound(model, legs) : null;
     int sets = 1 << n;
     earliest = new int[sets * n];
@@ -104,7 +106,9 @@ final class SubsetBound implements CompletionBound {
         if (ready < NEVER) {
           for (int open = sets - 1 & ~set; open != 0; open &= open - 1) {
             int j = Integer.numberOfTrailingZeros(open);
-            if (may(set, i, j)) {
+            if (free) {
+              reach(i, ready, spent[set * n + i], j, (set | 1 << j) * n + j, 0);
+            } else if (may(set, i, j)) {
               long cost = spent[set * n + i] + stepPrice(set, i, j);
               reach(i, ready, cost, j, (set | 1 << j) * n + j, Integer.bitCount(set) + 1);
             }
@@ -116,7 +120,7 @@ final class SubsetBound implements CompletionBound {
 
   /** {@return whether a set and its last visit may be followed by another visit} */
   boolean may(int set, int i, int j) {
-    if (terms.free()) {
+    if (free) {
       return true;
     }
     served[0] = set;
@@ -125,7 +129,7 @@ final class SubsetBound implements CompletionBound {
 
   /** {@return price of that step besides driving and waiting} */
   long stepPrice(int set, int i, int j) {
-    if (terms.free()) {
+    if (free) {
       return 0;
     }
     served[0] = set;
@@ -136,7 +140,8 @@ final class SubsetBound implements CompletionBound {
     int arrive = ready + legs.seconds(i, j, ready);
     int latestArrival = model.latestArrival(j);
     if (arrive <= latestArrival) {
-      int next = Math.max(arrive, model.earliestService(j)) + terms.service(i, j, place);
+      int service = free ? model.service(j) : terms.service(i, j, place);
+      int next = Math.max(arrive, model.earliestService(j)) + service;
       earliest[state] = Math.min(earliest[state], next);
       int leave = Math.max(ready, latestArrival - legs.seconds(i, j));
       spent[state] = Math.min(spent[state], cost + legs.price(i, j, ready, leave));
@@ -205,7 +210,7 @@ final class SubsetBound implements CompletionBound {
       for (int open = (1 << n) - 1 & ~set; open != 0; open &= open - 1) {
         int j = Integer.numberOfTrailingZeros(open);
         int next = (set | 1 << j) * n + j;
-        int service = terms.service(i, j, Integer.bitCount(set) + 1);
+        int service = free ? model.service(j) : terms.service(i, j, Integer.bitCount(set) + 1);
         int leave = Math.min(model.latestArrival(j), latest[next] - service) - legs.seconds(i, j);
         if (leave >= from && may(set, i, j)) {
           until = Math.max(until, leave);
