@@ -150,21 +150,6 @@ final class CertificateCheck {
         wider.add(other);
       }
     }
-    System.out.println(
-        "PARTS closes? "
-            + part.decisions()
-            + " "
-            + part.counting()
-            + " lim "
-            + limit
-            + " bound "
-            + bound(part, limit, fewer, wider)
-            + " said "
-            + part.scaledBound()
-            + " room "
-            + room(part, limit, fewer, bound(part, limit, fewer, wider))
-            + " dearest "
-            + dearest());
     return room(part, limit, fewer, bound(part, limit, fewer, wider)).signum() < 0;
   }
 
