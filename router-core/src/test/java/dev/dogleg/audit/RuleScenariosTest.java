@@ -14,6 +14,7 @@ import dev.dogleg.oracle.DayOracle;
 import dev.dogleg.oracle.RandomTerms;
 import dev.dogleg.oracle.RuleScenario;
 import dev.dogleg.oracle.RuleScenarios;
+import dev.dogleg.plan.DayPlanner;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -44,6 +45,16 @@ class RuleScenariosTest {
     assertEquals(scenario.right(), RuleScenario.line(plan));
     assertEquals(scenario.rightCost(), best.costSixtieths());
     assertEquals(List.of(), DayAudit.check(served, plan));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("all")
+  void thePlannerFindsTheRightDay(RuleScenario scenario) {
+    DayPlan plan = DayPlanner.plan(scenario.request());
+    assertEquals(scenario.rightCost(), plan.costSixtieths());
+    assertEquals(scenario.right(), RuleScenario.line(plan));
+    List<Finding> found = DayAudit.check(scenario.request(), plan);
+    assertEquals("", SmallDay.text(found), found + " " + plan.noRoom());
   }
 
   @ParameterizedTest(name = "{0}")
