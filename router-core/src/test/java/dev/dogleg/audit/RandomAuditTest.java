@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 
 /** The audit against {@link SecondBySecond}: they agree on every seeded plan, sound or spoilt. */
 class RandomAuditTest {
-  private static final int DAYS = 220;
+  private static final int DAYS = 160;
   private static final int EDITS = 25;
 
   @Test
@@ -49,7 +49,7 @@ class RandomAuditTest {
       harmless += EDITS - spoiltHere;
     }
     int soundDays = sound;
-    assertTrue(sound >= 45, () -> "too few sound days to say anything: " + soundDays);
+    assertTrue(sound >= 30, () -> "too few sound days to say anything: " + soundDays);
     int spoiltEdits = spoilt;
     int harmlessEdits = harmless;
     assertTrue(spoilt > 500 && harmless > 50, () -> spoiltEdits + " and " + harmlessEdits);
@@ -64,7 +64,7 @@ class RandomAuditTest {
     int spoilt = 0;
     int harmless = 0;
     int water = 0;
-    for (long seed = 1; seed <= 80; seed++) {
+    for (long seed = 1; seed <= 60; seed++) {
       SplittableRandom random = new SplittableRandom(seed);
       int n = 2 + random.nextInt(4);
       DayRequest request = RandomTerms.on(seed, RandomDay.request(random, n, true));
@@ -84,7 +84,7 @@ class RandomAuditTest {
       water += right.stream().anyMatch(stop -> stop.kind() == Kind.WATER) ? 1 : 0;
     }
     String seen = spoilt + " spoilt, " + harmless + " harmless, " + water + " with water";
-    assertTrue(spoilt > 500 && harmless > 20 && water >= 3, seen);
+    assertTrue(spoilt > 400 && harmless > 15 && water >= 2, seen);
   }
 
   /** Orders, breaks and water stops of any kind under terms: sound for both or for neither. */
@@ -92,7 +92,7 @@ class RandomAuditTest {
   void handMadeOrdersUnderTermsAreJudgedAlike() {
     int broken = 0;
     int sound = 0;
-    for (long seed = 1; seed <= 1500; seed++) {
+    for (long seed = 1; seed <= 900; seed++) {
       SplittableRandom random = new SplittableRandom(seed);
       DayRequest request = RandomTerms.on(seed, RandomDay.request(random));
       ReTimedDay timed = RandomDay.edited(random, request);
@@ -106,7 +106,7 @@ class RandomAuditTest {
       }
     }
     String seen = broken + " broken, " + sound + " sound";
-    assertTrue(broken >= 200 && sound >= 200, seen);
+    assertTrue(broken >= 120 && sound >= 120, seen);
   }
 
   private static int spoiltEdits(
