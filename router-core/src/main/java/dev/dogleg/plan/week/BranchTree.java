@@ -22,6 +22,7 @@ final class BranchTree {
 
   private final MasterProblem problem;
   private final int limit;
+  private final int mostNodes;
   private final Consumer<WeekChoice> progress;
   private final List<Leaf> leaves = new ArrayList<>();
   private WeekChoice best;
@@ -110,6 +111,7 @@ final class BranchTree {
    * @param limit most counted bookings left out
    * @param known a week within the limit, or null
    * @param ceiling weeks of this cost or more are of no interest
+   * @param mostNodes parts looked at, after which it gives up
    * @param progress told of each better week
    */
   BranchTree(
@@ -117,7 +119,9 @@ final class BranchTree {
       int limit,
       WeekChoice known,
       long ceiling,
+      int mostNodes,
       Consumer<WeekChoice> progress) {
+    this.mostNodes = mostNodes;
     this.problem = problem;
     this.limit = limit;
     this.best = known;
@@ -137,7 +141,7 @@ final class BranchTree {
       if (part.bound >= ceiling) {
         continue;
       }
-      if (problem.work().spent()) {
+      if (problem.work().spent() || nodes >= mostNodes) {
         complete = false;
         openBound = Math.min(openBound, part.bound);
         return;

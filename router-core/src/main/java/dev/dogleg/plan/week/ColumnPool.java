@@ -10,11 +10,21 @@ import java.util.Arrays;
  * width: it is a row of 64-bit words. Costs hold the extra prices of the choices. One thread.
  */
 final class ColumnPool {
+  /** What a column's cost is. */
+  enum Known {
+    /** That of some day: the set may cost less. */
+    GUESS,
+    /** What the set costs at least. */
+    BOUND,
+    /** What it costs. */
+    EXACT
+  }
+
   private final int words;
   private int size;
   private int[] kind = new int[64];
   private long[] cost = new long[64];
-  private boolean[] exact = new boolean[64];
+  private Known[] known = new Known[64];
   private long[] sets;
 
   /** An empty pool for so many bookings. */
@@ -28,20 +38,20 @@ final class ColumnPool {
    *
    * @param onKind kind of van-day
    * @param bookings numbers of the bookings it serves, at least one
-   * @param leastCost what serving just them costs at least
-   * @param isExact whether that is what it costs
+   * @param costOrBound what serving just them costs
+   * @param what how that is meant
    * @return number of the column
    */
-  int add(int onKind, int[] bookings, long leastCost, boolean isExact) {
+  int add(int onKind, int[] bookings, long costOrBound, Known what) {
     if (size == kind.length) {
       kind = Arrays.copyOf(kind, 2 * size);
       cost = Arrays.copyOf(cost, 2 * size);
-      exact = Arrays.copyOf(exact, 2 * size);
+      known = Arrays.copyOf(known, 2 * size);
       sets = Arrays.copyOf(sets, 2 * size * words);
     }
     kind[size] = onKind;
-    cost[size] = leastCost;
-    exact[size] = isExact;
+    cost[size] = costOrBound;
+    known[size] = what;
     for (int booking : bookings) {
       sets[size * words + (booking >>> 6)] |= 1L << booking;
     }
@@ -61,17 +71,23 @@ final class ColumnPool {
   }
 
   boolean isExact(int column) {
-    return exact[column];
+    return known[column] == Known.EXACT;
   }
 
-  /** Puts the exact cost in the place of the bound. */
+  /** Puts the exact cost in the place of a guess or a bound. */
   void settle(int column, long exactCost) {
-    if (exactCost < cost[column]) {
+    if (exactCost < cost[column] && known[column] == Known.BOUND) {
       throw new IllegalStateException(
           "a bound was above the cost it bounds: " + cost[column] + " > " + exactCost);
     }
     cost[column] = exactCost;
-    exact[column] = true;
+    known[column] = Known.EXACT;
+  }
+
+  /** Puts a smaller bound in the place of a cost. */
+  void lower(int column, long leastCost) {
+    cost[column] = leastCost;
+    known[column] = Known.BOUND;
   }
 
   boolean serves(int column, int booking) {

@@ -1,7 +1,8 @@
 package dev.dogleg.plan.week;
 
 import dev.dogleg.schedule.OrderCost;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -40,7 +41,7 @@ final class KnownOrders {
   private final VanKind kind;
   private final OrderCost cost;
   private final WorkCount work;
-  private final Map<BookingSet, Known> known = new HashMap<>();
+  private final Map<BookingSet, Known> known = new LinkedHashMap<>();
 
   KnownOrders(VanKind kind, WorkCount work) {
     this.kind = kind;
@@ -89,15 +90,6 @@ final class KnownOrders {
       known.put(set, found);
     }
     return found;
-  }
-
-  /** Takes an order that may be better than the one known. */
-  void offer(int[] order) {
-    Known before = known.getOrDefault(BookingSet.of(order), NONE);
-    long timed = timed(order, before.cost);
-    if (timed < before.cost) {
-      known.put(BookingSet.of(order), new Known(order, timed));
-    }
   }
 
   private Known inserted(Known base, int local) {
@@ -164,8 +156,8 @@ final class KnownOrders {
     return driven == OrderCost.IMPOSSIBLE ? RelaxedDay.NEVER : driven + extra;
   }
 
-  /** {@return everything known, in no stated order} */
-  Map<BookingSet, Known> all() {
-    return known;
+  /** {@return every set with an order, in the order of becoming known} */
+  List<Known> inOrder() {
+    return known.values().stream().filter(Known::possible).toList();
   }
 }

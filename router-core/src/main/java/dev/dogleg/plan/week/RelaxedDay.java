@@ -46,6 +46,7 @@ final class RelaxedDay {
   private final int breakFrom;
   private final int breakTo;
   private final int shiftEnd;
+  private final boolean unpriced;
   private final long driven;
   private final long waited;
   private final long overtime;
@@ -56,6 +57,7 @@ final class RelaxedDay {
     DayShift shift = kind.day().shift();
     from = shift.hours().fromSeconds();
     shiftEnd = shift.hours().toSeconds();
+    unpriced = false;
     latestEnd = shift.latestEndSeconds();
     hasBreak = shift.breakRule().isPresent();
     breakLength = shift.breakRule().map(BreakRule::lengthSeconds).orElse(0);
@@ -127,6 +129,67 @@ final class RelaxedDay {
     return seconds;
   }
 
+  /** The same day where nothing costs anything: what is possible alone counts. */
+  private RelaxedDay(RelaxedDay day) {
+    n = day.n;
+    from = day.from;
+    latestEnd = day.latestEnd;
+    hasBreak = day.hasBreak;
+    legs = day.legs;
+    service = day.service;
+    open = day.open;
+    close = day.close;
+    doneBy = day.doneBy;
+    leaveBy = day.leaveBy;
+    first = day.first;
+    home = day.home;
+    breakLength = day.breakLength;
+    breakFrom = day.breakFrom;
+    breakTo = day.breakTo;
+    shiftEnd = day.shiftEnd;
+    unpriced = true;
+    driven = 0;
+    waited = 0;
+    overtime = 0;
+    endPrice = 0;
+  }
+
+  /** {@return the same day where nothing costs anything} */
+  RelaxedDay free() {
+    return new RelaxedDay(this);
+  }
+
+  int breakLength() {
+    return breakLength;
+  }
+
+  int breakFrom() {
+    return breakFrom;
+  }
+
+  int breakTo() {
+    return breakTo;
+  }
+
+  /** {@return least cost of a leg left within a span; only where a road leads} */
+  long leastCost(int i, int j, int earliest, int latest) {
+    int[] ends = legs.spanEnds(i, j);
+    int[] seconds = legs.spanSeconds(i, j);
+    int least = Integer.MAX_VALUE;
+    int spanStart = from;
+    for (int span = 0; span < ends.length && spanStart <= latest; span++) {
+      if (ends[span] >= earliest) {
+        least = Math.min(least, seconds[span]);
+      }
+      spanStart = ends[span] == Integer.MAX_VALUE ? Integer.MAX_VALUE : ends[span] + 1;
+    }
+    return price(i, j) + driven * (least == Integer.MAX_VALUE ? legs.least(i, j) : least);
+  }
+
+  private long price(int i, int j) {
+    return unpriced ? 0 : legs.price(i, j);
+  }
+
   private static int leastService(Visit visit, VanKind kind) {
     int least = visit.serviceSeconds();
     for (DayRule rule : kind.day().terms().rules()) {
@@ -136,6 +199,33 @@ final class RelaxedDay {
       }
     }
     return least;
+  }
+
+  /** {@return first second at which each door may be left, by whatever way it is reached} */
+  int[] readySeconds() {
+    int[] ready = new int[n];
+    for (int j = 0; j < n; j++) {
+      ready[j] =
+          legs.spanEnds(n, j) == null
+              ? Integer.MAX_VALUE / 4
+              : Math.max(open[j], from + legs.least(n, j)) + service[j];
+    }
+    boolean earlier = true;
+    while (earlier) {
+      earlier = false;
+      for (int i = 0; i < n; i++) {
+        for (int j = 0; j < n; j++) {
+          if (legs.spanEnds(i, j) != null) {
+            int by = Math.max(open[j], ready[i] + legs.least(i, j)) + service[j];
+            if (by < ready[j]) {
+              ready[j] = by;
+              earlier = true;
+            }
+          }
+        }
+      }
+    }
+    return ready;
   }
 
   /** {@return number of the start place among the nodes} */
@@ -176,7 +266,7 @@ final class RelaxedDay {
     int until = i < n ? leaveBy[i] : latestEnd;
     int[] ends = legs.spanEnds(i, j);
     int[] seconds = legs.spanSeconds(i, j);
-    long fixed = c + legs.price(i, j);
+    long fixed = c + price(i, j);
     int fastest = Integer.MAX_VALUE;
     int spanStart = from;
     for (int span = 0; span < ends.length && spanStart <= until; span++) {
@@ -243,7 +333,7 @@ final class RelaxedDay {
       }
       spanStart = ends[span] == Integer.MAX_VALUE ? Integer.MAX_VALUE : ends[span] + 1;
     }
-    return least >= NEVER ? NEVER : least + legs.price(i, n + 1);
+    return least >= NEVER ? NEVER : least + price(i, n + 1);
   }
 
   /** Price of ending the day at a time. */

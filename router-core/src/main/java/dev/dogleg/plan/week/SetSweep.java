@@ -5,43 +5,45 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * All sets of bookings that a van-day may serve, each with a cost that it cannot be below: one
- * sweep over (set, last visit) of the relaxed day, set size by set size.
+ * All sets of bookings that a van-day may serve and whose reduced cost lies within a room, each
+ * with a cost that it cannot be below: one sweep over (set, last visit) of the relaxed day, set
+ * size by set size.
  *
  * <p>Maintainers: Held and Karp 1962 with runs as values; a run is dropped where another of the
  * same set and last visit is nowhere dearer (a day with its break behind it may take the place of
- * one without). A set is extended even where it cannot end itself: a break may still become
- * possible.
+ * one without), or where {@link RestLabels} show that no end of the day brings it within the room.
+ * A set is extended even where it cannot end itself: a break may still become possible.
  */
 final class SetSweep {
-  /** Most bookings: a set is one {@code long} here. */
-  static final int MOST = Long.SIZE;
-
   private final RelaxedDay day;
   private final SetRules rules;
+  private final PricedDay priced;
+  private final RestLabels rest;
+  private final long room;
   private final long[] extra;
+  private final int words;
   private final int mostSets;
-  private final long mostSteps;
   private long steps;
   private boolean complete = true;
-  private long[] foundSets = new long[256];
+  private final List<int[]> foundSets = new ArrayList<>();
   private long[] foundCosts = new long[256];
-  private int found;
+  private long[] foundReduced = new long[256];
 
   private List<Node> next = new ArrayList<>();
-  private LongIndex index = new LongIndex();
+  private SetIndex index;
 
   /** The partial days that serve one set. */
   private static final class Node {
-    private final long set;
+    private final long[] set;
     private int size;
+    private boolean never;
     private int[] last = new int[6];
     private int[] a = new int[6];
     private int[] b = new int[6];
     private long[] c = new long[6];
     private boolean[] taken = new boolean[6];
 
-    Node(long set) {
+    Node(long[] set) {
       this.set = set;
     }
 
@@ -83,51 +85,72 @@ final class SetSweep {
     }
   }
 
-  SetSweep(VanKind kind, RelaxedDay day, int mostSets, long mostSteps) {
+  /** A sweep over every possible set. */
+  SetSweep(VanKind kind, RelaxedDay day, int mostSets) {
+    this(kind, day, null, null, 0, mostSets);
+  }
+
+  /**
+   * A sweep over the sets within a room.
+   *
+   * @param kind kind of van-day
+   * @param day its relaxed day, of which costs are told
+   * @param priced rewards; null: none, and everything is within the room
+   * @param rest what the rest of a day is worth at least; null where {@code priced} is
+   * @param room largest reduced cost of interest
+   * @param mostSets sets looked at, after which it gives up, see {@link #complete}
+   */
+  SetSweep(
+      VanKind kind, RelaxedDay day, PricedDay priced, RestLabels rest, long room, int mostSets) {
     this.day = day;
     this.rules = new SetRules(kind);
+    this.priced = priced;
+    this.rest = rest;
+    this.room = room;
     this.mostSets = mostSets;
-    this.mostSteps = mostSteps;
+    words = Math.max(1, (day.n + Long.SIZE - 1) / Long.SIZE);
     extra = new long[kind.size()];
     Arrays.setAll(extra, kind::extraSixtieths);
+    index = new SetIndex(words);
   }
 
   /** Runs; afterwards everything found can be asked for. */
-  void run() {
-    if (day.n > MOST) {
-      complete = false;
-      return;
-    }
+  SetSweep run() {
     for (int j = 0; j < day.n; j++) {
       if (!day.tooLate(day.start(), day.from, j)) {
-        extend(0, day.start(), day.from, day.latestEnd, 0, false, j);
+        extend(new long[words], day.start(), day.from, day.latestEnd, 0, false, j);
       }
     }
-    while (!next.isEmpty() && complete) {
+    int seen = 0;
+    while (!next.isEmpty()) {
       List<Node> level = next;
       next = new ArrayList<>();
-      index = new LongIndex();
+      index = new SetIndex(words);
       for (Node node : level) {
         finish(node);
-        for (int k = 0; k < node.size && complete; k++) {
+        for (int k = 0; k < node.size; k++) {
           int i = node.last[k];
           for (int j = 0; j < day.n; j++) {
-            if ((node.set >>> j & 1) == 0 && !day.first[j] && !day.tooLate(i, node.a[k], j)) {
+            boolean open = (node.set[j >>> 6] >>> j & 1) == 0 && !day.first[j];
+            if (open && !day.tooLate(i, node.a[k], j)) {
               extend(node.set, i, node.a[k], node.b[k], node.c[k], node.taken[k], j);
             }
           }
         }
-        if (steps > mostSteps || found + next.size() > mostSets) {
+        if (++seen + next.size() > mostSets) {
           complete = false;
-          return;
+          return this;
         }
       }
     }
+    return this;
   }
 
-  private void extend(long set, int i, int a, int b, long c, boolean taken, int j) {
+  private void extend(long[] set, int i, int a, int b, long c, boolean taken, int j) {
     steps++;
-    long with = set | 1L << j;
+    long[] with = set.clone();
+    with[j >>> 6] |= 1L << j;
+    long rewards = priced == null ? 0 : rewards(with);
     day.step(
         i,
         a,
@@ -136,7 +159,8 @@ final class SetSweep {
         taken,
         j,
         (runA, runB, runC, runTaken) -> {
-          if (runA + day.home[j] <= day.latestEnd) {
+          if (runA + day.home[j] <= day.latestEnd
+              && hopeful(j, runA, runC, runTaken, with, rewards)) {
             Node node = node(with);
             if (node != null) {
               node.add(day, j, runA, runB, runC, runTaken);
@@ -145,52 +169,82 @@ final class SetSweep {
         });
   }
 
-  private Node node(long set) {
-    int at = index.find(set);
-    if (at == LongIndex.MISSING) {
-      boolean never = rules.never(members(set));
-      index.put(set, never ? LongIndex.NONE : next.size());
-      if (never) {
-        return null;
-      }
-      Node node = new Node(set);
-      next.add(node);
-      return node;
+  private boolean hopeful(int j, int a, long c, boolean taken, long[] set, long rewards) {
+    if (priced == null) {
+      return true;
     }
-    return at == LongIndex.NONE ? null : next.get(at);
+    long soFar = priced.parts(c) - rewards;
+    boolean single = Arrays.stream(set).map(Long::bitCount).sum() == 1;
+    return soFar + rest.after(j, a, set, taken) <= room
+        || (single && soFar + rest.after(j, a, set, true) <= room);
+  }
+
+  private long rewards(long[] set) {
+    long sum = 0;
+    for (int w = 0; w < words; w++) {
+      for (long left = set[w]; left != 0; left &= left - 1) {
+        int j = w * Long.SIZE + Long.numberOfTrailingZeros(left);
+        // Costs hold the extra prices already.
+        sum += priced.reward(j) + priced.parts(extra[j]);
+      }
+    }
+    return sum;
+  }
+
+  private Node node(long[] set) {
+    int at = index.find(set);
+    if (at < 0) {
+      index.put(set);
+      Node node = new Node(set);
+      node.never = rules.never(members(set));
+      next.add(node);
+      return node.never ? null : node;
+    }
+    Node node = next.get(at);
+    return node.never ? null : node;
   }
 
   private void finish(Node node) {
     long least = RelaxedDay.NEVER;
-    boolean single = Long.bitCount(node.set) == 1;
+    int[] members = members(node.set);
     for (int k = 0; k < node.size; k++) {
-      long cost = day.end(node.last[k], node.a[k], node.b[k], node.c[k], node.taken[k], single);
+      long cost =
+          day.end(
+              node.last[k], node.a[k], node.b[k], node.c[k], node.taken[k], members.length == 1);
       least = Math.min(least, cost);
     }
-    if (least < RelaxedDay.NEVER) {
-      int[] members = members(node.set);
-      if (!rules.incomplete(members)) {
-        if (found == foundSets.length) {
-          foundSets = Arrays.copyOf(foundSets, 2 * found);
-          foundCosts = Arrays.copyOf(foundCosts, 2 * found);
-        }
-        foundSets[found] = node.set;
-        foundCosts[found++] = least + rules.price(members);
+    if (least >= RelaxedDay.NEVER || rules.incomplete(members)) {
+      return;
+    }
+    long cost = least + rules.price(members);
+    long reduced = priced == null ? 0 : priced.parts(cost) - rewards(node.set);
+    if (reduced <= room) {
+      if (foundSets.size() == foundCosts.length) {
+        foundCosts = Arrays.copyOf(foundCosts, 2 * foundCosts.length);
+        foundReduced = Arrays.copyOf(foundReduced, foundCosts.length);
       }
+      foundCosts[foundSets.size()] = cost;
+      foundReduced[foundSets.size()] = reduced;
+      foundSets.add(members);
     }
   }
 
-  /** {@return the numbers of a set's bits, rising} */
-  static int[] members(long set) {
-    int[] members = new int[Long.bitCount(set)];
+  private static int[] members(long[] set) {
+    int count = 0;
+    for (long word : set) {
+      count += Long.bitCount(word);
+    }
+    int[] members = new int[count];
     int next = 0;
-    for (long rest = set; rest != 0; rest &= rest - 1) {
-      members[next++] = Long.numberOfTrailingZeros(rest);
+    for (int w = 0; w < set.length; w++) {
+      for (long left = set[w]; left != 0; left &= left - 1) {
+        members[next++] = w * Long.SIZE + Long.numberOfTrailingZeros(left);
+      }
     }
     return members;
   }
 
-  /** {@return whether every possible set was found} */
+  /** {@return whether every set within the room was found} */
   boolean complete() {
     return complete;
   }
@@ -201,16 +255,21 @@ final class SetSweep {
 
   /** {@return number of sets found} */
   int size() {
-    return found;
+    return foundSets.size();
   }
 
-  /** {@return local numbers of the bookings of a set, as bits} */
-  long set(int k) {
-    return foundSets[k];
+  /** {@return local numbers of the bookings of a set, rising} */
+  int[] set(int k) {
+    return foundSets.get(k);
   }
 
   /** {@return what serving just this set costs at least, extra prices of choices included} */
   long cost(int k) {
     return foundCosts[k];
+  }
+
+  /** {@return its reduced cost at that cost, in parts} */
+  long reduced(int k) {
+    return foundReduced[k];
   }
 }

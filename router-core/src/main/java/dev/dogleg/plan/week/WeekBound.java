@@ -53,18 +53,6 @@ final class WeekBound {
       RowPrices prices,
       long[] reduced) {
     int[] live = livePrices(prices);
-    long total = -Math.multiplyExact(prices.count(), (long) limit);
-    for (long price : prices.cut()) {
-      total = Math.subtractExact(total, price);
-    }
-    for (int i = 0; i < problem.model().size(); i++) {
-      total = Math.addExact(total, prices.cover()[i]);
-      if (!state.mustServe()[i]) {
-        long left = problem.leftOut(i, counting) * prices.scale() - prices.cover()[i];
-        left += problem.model().counted(i) ? prices.count() : 0;
-        total = Math.addExact(total, Math.min(0, left));
-      }
-    }
     long[] least = new long[problem.model().kinds().size()];
     int[] columns = state.columns();
     for (int at = 0; at < columns.length; at++) {
@@ -72,11 +60,43 @@ final class WeekBound {
       int kind = problem.pool().kind(columns[at]);
       least[kind] = Math.min(least[kind], reduced[at]);
     }
+    return from(problem, state.mustServe(), counting, limit, prices, least);
+  }
+
+  /**
+   * The bound from the least reduced costs.
+   *
+   * @param problem the week
+   * @param mustServe bookings that may not be left out
+   * @param counting objective: counted bookings left out, else cost
+   * @param limit most counted bookings left out
+   * @param prices prices of the rows
+   * @param least for each kind a reduced cost, at most 0, that no set allowed is below
+   */
+  static WeekBound from(
+      MasterProblem problem,
+      boolean[] mustServe,
+      boolean counting,
+      int limit,
+      RowPrices prices,
+      long[] least) {
+    long total = -Math.multiplyExact(prices.count(), (long) limit);
+    for (long price : prices.cut()) {
+      total = Math.subtractExact(total, price);
+    }
+    for (int i = 0; i < problem.model().size(); i++) {
+      total = Math.addExact(total, prices.cover()[i]);
+      if (!mustServe[i]) {
+        long left = problem.leftOut(i, counting) * prices.scale() - prices.cover()[i];
+        left += problem.model().counted(i) ? prices.count() : 0;
+        total = Math.addExact(total, Math.min(0, left));
+      }
+    }
     for (int kind = 0; kind < least.length; kind++) {
       int many = problem.model().kinds().get(kind).vanDays().size();
       total = Math.addExact(total, Math.multiplyExact(least[kind], (long) many));
     }
-    return new WeekBound(problem, prices, counting, live, total, least);
+    return new WeekBound(problem, prices, counting, livePrices(prices), total, least);
   }
 
   private static int[] livePrices(RowPrices prices) {

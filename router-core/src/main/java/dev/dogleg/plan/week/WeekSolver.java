@@ -5,32 +5,39 @@ import dev.dogleg.itinerary.WeekRequest;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 
 /**
- * The way from a request to a proven week: search, pool, count, cost.
+ * The way from a request to a proven week: search, count, cost.
  *
- * <p>Maintainers: the number left out is settled first. Its LP with cuts, rounded up, is a first
- * limit; a tree looks for the cheapest week within it; only if the tree shows that there is none
- * the limit grows by one. So the trap that the count LP says 0 where no such week exists costs
- * time, not truth.
+ * <p>Maintainers: the number left out is settled first. Its LP, rounded up, is a first limit; a
+ * tree looks for the cheapest week within it; only if the tree shows that there is none the limit
+ * grows by one. So the trap that the count LP says 0 where no such week exists costs time, not
+ * truth. For each limit: column generation over relaxed days; then every set whose reduced cost
+ * lies inside the gap; then branch and cut over those, with exact costs on demand.
  */
 final class WeekSolver {
-  private static final int COUNT_CUT_ROUNDS = 15;
-  private static final int MOST_SETS = 400_000;
   private static final int SEARCH_ROUNDS = 20_000;
+  private static final int MOST_LABELS = 2_000_000;
+  private static final int MOST_SETS = 400_000;
+  private static final int NO_NODE_LIMIT = Integer.MAX_VALUE / 4;
 
   private final WeekRequest request;
   private final WeekProgress progress;
   private final WorkCount work;
   private final WeekModel model;
   private final SetCosts costs;
+  private final MasterProblem root;
+  private final List<Map<BookingSet, Integer>> known;
+  private final List<BranchTree.Leaf> parts = new ArrayList<>();
+  private List<KindPricer> pricers = List.of();
   private WeekChoice best;
   private int leftOutBound;
   private long costBound;
   private boolean proven;
-  private final List<BranchTree.Leaf> leaves = new ArrayList<>();
 
   WeekSolver(WeekRequest request, WeekProgress progress, BooleanSupplier stop) {
     this.request = request;
@@ -38,6 +45,8 @@ final class WeekSolver {
     work = new WorkCount(request.effort(), stop);
     model = new WeekModel(request);
     costs = new SetCosts(model, work);
+    root = new MasterProblem(model, new ColumnPool(model.size()), costs, work);
+    known = LabelRelaxation.index(model);
   }
 
   WeekPlanner.Solved solve() {
@@ -47,6 +56,7 @@ final class WeekSolver {
     WeekChoice found = search.run(rounds, this::better);
     work.count(share.steps());
     best = WeekChoice.of(model, costs, found.sets());
+    learn(search);
     if (model.size() > 0) {
       prove();
     }
@@ -57,7 +67,7 @@ final class WeekSolver {
     Proof proof = new Proof(kind, leftOutBound, Math.max(0, costBound), work.steps());
     return new WeekPlanner.Solved(
         WeekAssembly.plan(model, best, proof, new WeekReasons(model, proven)),
-        Certificates.of(model, best, leaves));
+        Certificates.of(model, best, parts));
   }
 
   private void better(WeekChoice week) {
@@ -65,121 +75,168 @@ final class WeekSolver {
         week.leftOutCounted(), week.costSixtieths(), leftOutBound, costBound, work.steps());
   }
 
-  private void prove() {
-    ColumnPool pool = new ColumnPool(model.size());
-    if (!fill(pool)) {
-      return;
+  /** Puts what the search has seen into the first LP. */
+  private void learn(WeekSearch search) {
+    for (KnownOrders orders : search.orders()) {
+      VanKind kind = orders.kind();
+      for (KnownOrders.Known day : orders.inOrder()) {
+        int[] bookings = Arrays.stream(day.order()).map(kind::booking).sorted().toArray();
+        int column = root.pool().add(kind.number(), bookings, day.cost(), ColumnPool.Known.GUESS);
+        known.get(kind.number()).put(BookingSet.of(bookings), column);
+      }
     }
-    MasterProblem problem = new MasterProblem(model, pool, costs, work);
-    NodeState all =
-        new NodeState(
-            IntStream.range(0, pool.size()).toArray(), new boolean[model.size()], List.of());
+  }
+
+  private void prove() {
+    pricers =
+        model.kinds().parallelStream().map(kind -> new KindPricer(kind, request.prices())).toList();
     int counted = model.countedBookings();
-    int[] start = start(pool);
-    Relaxation count =
-        new Relaxation(
-            problem,
-            all,
-            true,
-            counted,
-            List.of(),
-            start,
-            4L * (counted + 1),
-            best.leftOutCounted());
+    LabelRelaxation count =
+        new LabelRelaxation(
+            root, pricers, known, true, counted, 4L * (counted + 1), best.leftOutCounted());
     count.solve();
-    count.cut(COUNT_CUT_ROUNDS);
     if (count.bound() == null) {
       return;
     }
     leftOutBound = (int) Math.max(0, count.bound().value());
-    leaves.add(
-        new BranchTree.Leaf(
-            List.of(),
-            true,
-            counted,
-            count.bound().prices(),
-            count.bound().leastByKind(),
-            count.bound().scaled()));
-    while (true) {
-      boolean known = best.leftOutCounted() <= leftOutBound;
-      BranchTree tree =
-          new BranchTree(
-              problem, leftOutBound, known ? best : null, CostCeiling.of(model), this::better);
-      WeekBound bound = count.bound();
-      int limit = leftOutBound;
-      NodeState within =
-          all.keeping(Arrays.stream(all.columns()).filter(c -> bound.mayBeIn(c, limit)).toArray());
-      tree.grow(within, count.cuts(), merged(start, count.columns()));
-      leaves.addAll(tree.leaves());
-      if (tree.best() != null || !tree.complete()) {
-        costBound = tree.bound();
-        if (tree.best() != null && tree.best().beats(best)) {
-          best = tree.best();
-        }
-        proven = tree.complete();
+    parts.add(part(count.bound(), true, counted));
+    while (!work.spent()) {
+      Optional<Boolean> settled = settle(leftOutBound, count);
+      if (settled.isEmpty()) {
+        return;
+      }
+      if (settled.get()) {
+        proven = true;
+        costBound = best.costSixtieths();
         return;
       }
       leftOutBound++;
     }
   }
 
-  private boolean fill(ColumnPool pool) {
-    List<SetSweep> sweeps =
-        IntStream.range(0, model.kinds().size())
-            .parallel()
-            .mapToObj(
-                k -> {
-                  VanKind kind = model.kinds().get(k);
-                  SetSweep sweep =
-                      new SetSweep(
-                          kind,
-                          new RelaxedDay(kind, request.prices()),
-                          MOST_SETS,
-                          work.left() / model.kinds().size());
-                  sweep.run();
-                  return sweep;
-                })
+  private BranchTree.Leaf part(WeekBound bound, boolean counting, int limit) {
+    return new BranchTree.Leaf(
+        List.of(), counting, limit, bound.prices(), bound.leastByKind(), bound.scaled());
+  }
+
+  private boolean within(int limit) {
+    return best.leftOutCounted() <= limit;
+  }
+
+  private long ceiling(int limit) {
+    return within(limit) ? best.costSixtieths() : CostCeiling.of(model);
+  }
+
+  /**
+   * Looks for the cheapest week within a limit: true where it is the best one now, false where
+   * there is none, empty where neither is known.
+   */
+  private Optional<Boolean> settle(int limit, LabelRelaxation count) {
+    long ceiling = ceiling(limit);
+    LabelRelaxation cost =
+        new LabelRelaxation(
+            root, pricers, known, false, limit, Math.multiplyExact(4L, ceiling), ceiling);
+    cost.solve();
+    if (cost.bound() == null) {
+      return Optional.empty();
+    }
+    parts.add(part(cost.bound(), false, limit));
+    costBound = Math.min(ceiling, cost.bound().value());
+    better(best);
+    if (cost.bound().value() >= ceiling) {
+      return Optional.of(within(limit));
+    }
+    recombine(limit, cost.columns());
+    if (within(limit) && cost.bound().value() >= best.costSixtieths()) {
+      return Optional.of(true);
+    }
+    MasterProblem problem = within(limit) ? gap(cost, false, limit) : gap(count, true, limit);
+    if (problem == null) {
+      return Optional.empty();
+    }
+    NodeState all =
+        new NodeState(
+            IntStream.range(0, problem.pool().size()).toArray(),
+            new boolean[model.size()],
+            List.of());
+    BranchTree tree =
+        new BranchTree(
+            problem,
+            limit,
+            within(limit) ? best : null,
+            ceiling(limit),
+            NO_NODE_LIMIT,
+            this::better);
+    tree.grow(all, List.of(), start(problem.pool()));
+    parts.addAll(tree.leaves());
+    if (tree.best() != null && tree.best().beats(best)) {
+      best = tree.best();
+    }
+    if (!tree.complete()) {
+      costBound = Math.max(costBound, tree.bound());
+      return Optional.empty();
+    }
+    return Optional.of(tree.best() != null);
+  }
+
+  /** Puts sets known so far together anew, for a better week. */
+  private void recombine(int limit, int[] columns) {
+    NodeState all =
+        new NodeState(
+            IntStream.range(0, root.pool().size()).toArray(), new boolean[model.size()], List.of());
+    BranchTree tree =
+        new BranchTree(root, limit, within(limit) ? best : null, ceiling(limit), 1, this::better);
+    tree.grow(all, List.of(), columns);
+    if (tree.best() != null && tree.best().beats(best)) {
+      best = tree.best();
+    }
+  }
+
+  /** Every set that a better week may hold; null where there are too many. */
+  private MasterProblem gap(LabelRelaxation relaxation, boolean counting, int limit) {
+    WeekBound bound = relaxation.bound();
+    RowPrices prices = bound.prices();
+    long most = counting ? limit : best.costSixtieths() - 1;
+    long room = Math.subtractExact(Math.multiplyExact(most, prices.scale()), bound.scaled());
+    List<KindPricer.Found> found =
+        pricers.parallelStream()
+            .map(
+                pricer ->
+                    pricer.look(
+                        prices,
+                        counting,
+                        0,
+                        room + bound.least(pricer.kind().number()),
+                        MOST_LABELS,
+                        MOST_SETS))
             .toList();
-    boolean complete = true;
-    for (int k = 0; k < sweeps.size(); k++) {
-      SetSweep sweep = sweeps.get(k);
-      work.count(sweep.steps());
-      complete &= sweep.complete();
-      VanKind kind = model.kinds().get(k);
-      for (int s = 0; s < sweep.size() && complete; s++) {
-        int[] members = SetSweep.members(sweep.set(s));
-        for (int m = 0; m < members.length; m++) {
-          members[m] = kind.booking(members[m]);
-        }
-        pool.add(k, members, sweep.cost(s), false);
+    ColumnPool pool = new ColumnPool(model.size());
+    for (int k = 0; k < found.size(); k++) {
+      work.count(found.get(k).steps());
+      if (!found.get(k).complete()) {
+        return null;
+      }
+      SetSweep sweep = found.get(k).sweep();
+      for (int s = 0; s < sweep.size(); s++) {
+        int[] bookings = pricers.get(k).bookings(sweep.set(s));
+        pool.add(k, bookings, sweep.cost(s), ColumnPool.Known.BOUND);
       }
     }
-    return complete;
+    return new MasterProblem(model, pool, costs, work);
   }
 
   /** Columns to begin with: those of one booking, and those of the best week. */
   private int[] start(ColumnPool pool) {
     List<BookingSet> chosen = new ArrayList<>();
-    List<Integer> kinds = new ArrayList<>();
     for (WeekChoice.ChosenSet set : best.sets()) {
-      int[] bookings = Arrays.stream(set.asArray()).map(set.kind()::booking).toArray();
-      chosen.add(BookingSet.of(bookings));
-      kinds.add(set.kind().number());
+      chosen.add(BookingSet.of(Arrays.stream(set.asArray()).map(set.kind()::booking).toArray()));
     }
     return IntStream.range(0, pool.size())
         .filter(
             c -> {
               int[] bookings = pool.bookings(c);
-              if (bookings.length == 1) {
-                return true;
-              }
-              int at = chosen.indexOf(BookingSet.of(bookings));
-              return at >= 0 && kinds.contains(pool.kind(c));
+              return bookings.length == 1 || chosen.contains(BookingSet.of(bookings));
             })
         .toArray();
-  }
-
-  private static int[] merged(int[] some, int[] more) {
-    return IntStream.concat(Arrays.stream(some), Arrays.stream(more)).distinct().sorted().toArray();
   }
 }

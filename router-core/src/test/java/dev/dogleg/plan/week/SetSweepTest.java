@@ -23,13 +23,16 @@ class SetSweepTest {
     WeekModel model = new WeekModel(week);
     VanKind kind = model.kinds().get(0);
     int n = kind.size();
-    SetSweep sweep =
-        new SetSweep(kind, new RelaxedDay(kind, week.prices()), 100_000, Long.MAX_VALUE);
+    SetSweep sweep = new SetSweep(kind, new RelaxedDay(kind, week.prices()), 100_000);
     sweep.run();
     long[] bound = new long[1 << n];
     Arrays.fill(bound, Long.MAX_VALUE);
     for (int k = 0; k < sweep.size(); k++) {
-      bound[(int) sweep.set(k)] = sweep.cost(k);
+      int bits = 0;
+      for (int local : sweep.set(k)) {
+        bits |= 1 << local;
+      }
+      bound[bits] = sweep.cost(k);
     }
     int[] all = new int[n];
     Arrays.setAll(all, k -> k);
