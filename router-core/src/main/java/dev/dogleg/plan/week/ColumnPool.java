@@ -123,6 +123,9 @@ final class ColumnPool {
 
   /** Whether a column serves two or three of a cut's bookings. */
   boolean counts(int column, RowCut cut) {
+    if (words == 1) {
+      return Long.bitCount(sets[column] & cut.mask()) > 1;
+    }
     int served = serves(column, cut.first()) ? 1 : 0;
     served += serves(column, cut.second()) ? 1 : 0;
     return served == 2 || (served == 1 && serves(column, cut.third()));

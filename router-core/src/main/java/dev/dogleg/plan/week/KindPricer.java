@@ -86,7 +86,7 @@ final class KindPricer {
   /**
    * Looks at some prices.
    *
-   * @param prices prices of the rows, without cuts
+   * @param prices prices of the rows; what the rest of a day is worth ignores their cuts
    * @param counting objective: number left out, else cost
    * @param share sets are of interest whose reduced cost is at most so many percent of the least
    *     that a relaxed day has; 0: all that are at most {@code room}
@@ -117,6 +117,11 @@ final class KindPricer {
       least = Math.min(least, sweep.reduced(k));
     }
     return new Found(sweep, true, Math.max(rest.least(), Math.min(0, least)), steps);
+  }
+
+  /** {@return a sweep over every set, complete or given up after so many} */
+  SetSweep everySet(int mostSets) {
+    return new SetSweep(kind, priced, mostSets).run();
   }
 
   /** {@return numbers of the week's bookings in a set of local ones} */

@@ -1,15 +1,16 @@
 package dev.dogleg.plan.week;
 
-import dev.dogleg.schedule.OrderCost;
+import dev.dogleg.itinerary.Prices;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
 /**
- * Good orders of sets on one kind of van-day, remembered, each timed exactly.
+ * Good orders of sets on one kind of van-day, remembered, each timed on the relaxed day.
  *
  * <p>Maintainers: a set's order is its smaller set's order with one visit put in at the best place,
- * then improved by moving single visits; what is remembered may be beaten, never wrong. One thread.
+ * then improved by moving single visits; what is remembered is a guess until it is settled. One
+ * thread.
  */
 final class KnownOrders {
   /** An order and its cost, extra prices included; the cost is NEVER where none was found. */
@@ -17,9 +18,16 @@ final class KnownOrders {
     private final int[] order;
     private final long cost;
 
-    Known(int[] order, long cost) {
+    private final boolean exact;
+
+    Known(int[] order, long cost, boolean exact) {
       this.order = order;
       this.cost = cost;
+      this.exact = exact;
+    }
+
+    boolean exact() {
+      return exact;
     }
 
     int[] order() {
@@ -35,18 +43,18 @@ final class KnownOrders {
     }
   }
 
-  private static final Known HOME = new Known(new int[0], 0);
-  private static final Known NONE = new Known(new int[0], RelaxedDay.NEVER);
+  private static final Known HOME = new Known(new int[0], 0, true);
+  private static final Known NONE = new Known(new int[0], RelaxedDay.NEVER, true);
 
   private final VanKind kind;
-  private final OrderCost cost;
+  private final RelaxedOrder relaxed;
   private final WorkCount work;
   private final Map<BookingSet, Known> known = new LinkedHashMap<>();
 
-  KnownOrders(VanKind kind, WorkCount work) {
+  KnownOrders(VanKind kind, Prices prices, WorkCount work) {
     this.kind = kind;
     this.work = work;
-    cost = new OrderCost(kind.model());
+    relaxed = new RelaxedOrder(kind, prices);
   }
 
   VanKind kind() {
@@ -86,7 +94,7 @@ final class KnownOrders {
     Known found = known.get(set);
     if (found == null) {
       long timed = timed(order, RelaxedDay.NEVER);
-      found = timed < RelaxedDay.NEVER ? improved(new Known(order, timed)) : NONE;
+      found = timed < RelaxedDay.NEVER ? improved(new Known(order, timed, false)) : NONE;
       known.put(set, found);
     }
     return found;
@@ -102,7 +110,7 @@ final class KnownOrders {
       System.arraycopy(base.order, at, longer, at + 1, n - at);
       long timed = timed(longer, best.cost);
       if (timed < best.cost) {
-        best = new Known(longer, timed);
+        best = new Known(longer, timed, false);
       }
     }
     return best;
@@ -121,7 +129,7 @@ final class KnownOrders {
             int[] moved = moved(base, from, to);
             long timed = timed(moved, best.cost);
             if (timed < best.cost) {
-              best = new Known(moved, timed);
+              best = new Known(moved, timed, false);
               better = true;
             }
           }
@@ -145,15 +153,19 @@ final class KnownOrders {
 
   private long timed(int[] order, long limit) {
     work.count(order.length);
-    long extra = 0;
-    for (int local : order) {
-      extra += kind.extraSixtieths(local);
-    }
-    if (limit <= extra) {
-      return RelaxedDay.NEVER;
-    }
-    long driven = cost.of(order, limit >= RelaxedDay.NEVER ? OrderCost.IMPOSSIBLE : limit - extra);
-    return driven == OrderCost.IMPOSSIBLE ? RelaxedDay.NEVER : driven + extra;
+    return relaxed.of(order, limit);
+  }
+
+  /** Says that no day serves the set of an order, whatever the relaxed day says. */
+  void forbid(Known day) {
+    known.put(BookingSet.of(day.order), NONE);
+  }
+
+  /** Puts a set's exact cost in the place of the relaxed one. */
+  Known settle(Known day, long exactCost) {
+    Known settled = new Known(day.order, exactCost, true);
+    known.put(BookingSet.of(day.order), settled);
+    return settled;
   }
 
   /** {@return every set with an order, in the order of becoming known} */

@@ -1,5 +1,6 @@
 package dev.dogleg.plan.week;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -14,6 +15,8 @@ import java.util.stream.IntStream;
 final class LabelRelaxation {
   private static final int COLUMNS_PER_KIND = 60;
   private static final int MOST_ROUNDS = 60;
+  private static final int MOST_CUT_ROUNDS = 20;
+  private static final int CUTS_PER_ROUND = 20;
   private static final int MOST_LABELS = 400_000;
   private static final int MOST_SETS = 100_000;
   private static final int FIRST_SHARE = 60;
@@ -27,7 +30,10 @@ final class LabelRelaxation {
   private final long wayOut;
   private final long enough;
   private int[] columns = new int[0];
+  private final List<RowCut> cuts = new ArrayList<>();
   private WeekBound best;
+  private MasterLp.Answer last;
+  private boolean pricedOut;
 
   LabelRelaxation(
       MasterProblem problem,
@@ -54,8 +60,37 @@ final class LabelRelaxation {
         .toList();
   }
 
-  /** Solves, until priced out, enough, or the work is spent. */
+  /** Solves with cuts, until none is violated, enough, or the work is spent. */
   void solve() {
+    price();
+    for (int round = 0; round < MOST_CUT_ROUNDS && pricedOut && !enough(); round++) {
+      List<RowCut> found = SubsetRows.violated(problem, columns, last.use(), cuts, CUTS_PER_ROUND);
+      if (found.isEmpty() || problem.work().spent()) {
+        return;
+      }
+      dropIdleCuts();
+      cuts.addAll(found);
+      price();
+    }
+  }
+
+  private boolean enough() {
+    return best != null && best.value() >= enough;
+  }
+
+  private void dropIdleCuts() {
+    List<RowCut> priced = new ArrayList<>();
+    for (int k = 0; k < cuts.size(); k++) {
+      if (last.prices().cut()[k] > 0) {
+        priced.add(cuts.get(k));
+      }
+    }
+    cuts.clear();
+    cuts.addAll(priced);
+  }
+
+  private void price() {
+    pricedOut = false;
     int share = FIRST_SHARE;
     for (int round = 0; round < MOST_ROUNDS && !problem.work().spent(); round++) {
       Relaxation master = master();
@@ -63,6 +98,7 @@ final class LabelRelaxation {
         return;
       }
       columns = master.columns();
+      last = master.answer();
       RowPrices prices = master.answer().prices();
       int part = share;
       List<KindPricer.Found> found =
@@ -83,12 +119,13 @@ final class LabelRelaxation {
         if (best == null || bound.scaled() > best.scaled()) {
           best = bound;
         }
-        if (best.value() >= enough) {
+        if (enough()) {
           return;
         }
       }
       if (!any) {
         if (share == 0) {
+          pricedOut = bounded;
           return;
         }
         share = 0;
@@ -107,7 +144,7 @@ final class LabelRelaxation {
                 all,
                 counting,
                 limit,
-                List.of(),
+                List.copyOf(cuts),
                 columns,
                 wayOut,
                 Long.MAX_VALUE / RowPrices.COUNT_SCALE)
@@ -156,5 +193,10 @@ final class LabelRelaxation {
 
   int[] columns() {
     return columns;
+  }
+
+  /** {@return cuts in force} */
+  List<RowCut> cuts() {
+    return List.copyOf(cuts);
   }
 }

@@ -8,4 +8,9 @@ package dev.dogleg.plan.week;
  * @param second next booking
  * @param third highest booking
  */
-record RowCut(int first, int second, int third) {}
+record RowCut(int first, int second, int third) {
+  /** {@return the three as bits, where there are at most 64 bookings} */
+  long mask() {
+    return 1L << first | 1L << second | 1L << third;
+  }
+}

@@ -2,7 +2,9 @@ package dev.dogleg.plan.week;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * All sets of bookings that a van-day may serve and whose reduced cost lies within a room, each
@@ -14,7 +16,10 @@ import java.util.List;
  * one without), or where {@link RestLabels} show that no end of the day brings it within the room.
  * A set is extended even where it cannot end itself: a break may still become possible.
  */
-final class SetSweep {
+final class SetSweep implements RelaxedDay.RunSink {
+  /** Runs kept of one set and last visit, with the break taken and without. */
+  private static final int MOST_RUNS = 2;
+
   private final RelaxedDay day;
   private final SetRules rules;
   private final PricedDay priced;
@@ -32,41 +37,68 @@ final class SetSweep {
   private List<Node> next = new ArrayList<>();
   private SetIndex index;
 
+  /** Seconds that a visit takes at least after leaving another, home included. */
+  private final int[] need;
+
+  private final int[] byNeed;
+  private final long[] grown;
+  private int grownBy;
+  private long grownWorth;
+  private Node reached;
+
   /** The partial days that serve one set. */
   private static final class Node {
     private final long[] set;
     private int size;
     private boolean never;
+    private final long worth;
     private int[] last = new int[6];
     private int[] a = new int[6];
     private int[] b = new int[6];
     private long[] c = new long[6];
     private boolean[] taken = new boolean[6];
 
-    Node(long[] set) {
+    Node(long[] set, long worth) {
       this.set = set;
+      this.worth = worth;
     }
 
     void add(RelaxedDay day, int j, int runA, int runB, long runC, boolean runTaken) {
-      int kept = 0;
+      int same = 0;
+      int alike = -1;
       for (int k = 0; k < size; k++) {
         if (last[k] == j) {
           if ((taken[k] || !runTaken) && day.covers(a[k], b[k], c[k], runA, runB, runC)) {
             return;
           }
+          if (taken[k] == runTaken) {
+            same++;
+            alike = k;
+          }
         }
       }
+      if (same >= MOST_RUNS) {
+        // Two runs become one that is nowhere above either: a bound stays a bound.
+        a[alike] = Math.min(a[alike], runA);
+        b[alike] = Math.max(b[alike], runB);
+        c[alike] = Math.min(c[alike], runC);
+        return;
+      }
+      int kept = 0;
       for (int k = 0; k < size; k++) {
         boolean covered =
             last[k] == j
                 && (runTaken || !taken[k])
                 && day.covers(runA, runB, runC, a[k], b[k], c[k]);
         if (!covered) {
-          last[kept] = last[k];
-          a[kept] = a[k];
-          b[kept] = b[k];
-          c[kept] = c[k];
-          taken[kept++] = taken[k];
+          if (kept < k) {
+            last[kept] = last[k];
+            a[kept] = a[k];
+            b[kept] = b[k];
+            c[kept] = c[k];
+            taken[kept] = taken[k];
+          }
+          kept++;
         }
       }
       size = kept;
@@ -112,6 +144,23 @@ final class SetSweep {
     extra = new long[kind.size()];
     Arrays.setAll(extra, kind::extraSixtieths);
     index = new SetIndex(words);
+    grown = new long[words];
+    need = new int[day.n];
+    for (int j = 0; j < day.n; j++) {
+      int shortest = Integer.MAX_VALUE / 4;
+      for (int i = 0; i < day.n; i++) {
+        if (i != j && day.legs.spanEnds(i, j) != null) {
+          shortest = Math.min(shortest, day.legs.least(i, j));
+        }
+      }
+      need[j] = shortest + day.service[j] + day.home[j];
+    }
+    byNeed =
+        IntStream.range(0, day.n)
+            .boxed()
+            .sorted(Comparator.comparingInt((Integer j) -> need[j]).thenComparingInt(j -> j))
+            .mapToInt(Integer::intValue)
+            .toArray();
   }
 
   /** Runs; afterwards everything found can be asked for. */
@@ -130,7 +179,10 @@ final class SetSweep {
         finish(node);
         for (int k = 0; k < node.size; k++) {
           int i = node.last[k];
-          for (int j = 0; j < day.n; j++) {
+          for (int j : byNeed) {
+            if (node.a[k] + need[j] > day.latestEnd) {
+              break;
+            }
             boolean open = (node.set[j >>> 6] >>> j & 1) == 0 && !day.first[j];
             if (open && !day.tooLate(i, node.a[k], j)) {
               extend(node.set, i, node.a[k], node.b[k], node.c[k], node.taken[k], j);
@@ -146,62 +198,47 @@ final class SetSweep {
     return this;
   }
 
+  /** Extends a run of a set that costs {@code c} without the extra prices of its bookings. */
   private void extend(long[] set, int i, int a, int b, long c, boolean taken, int j) {
     steps++;
-    long[] with = set.clone();
-    with[j >>> 6] |= 1L << j;
-    long rewards = priced == null ? 0 : rewards(with);
-    day.step(
-        i,
-        a,
-        b,
-        c + extra[j],
-        taken,
-        j,
-        (runA, runB, runC, runTaken) -> {
-          if (runA + day.home[j] <= day.latestEnd
-              && hopeful(j, runA, runC, runTaken, with, rewards)) {
-            Node node = node(with);
-            if (node != null) {
-              node.add(day, j, runA, runB, runC, runTaken);
-            }
-          }
-        });
+    System.arraycopy(set, 0, grown, 0, words);
+    grown[j >>> 6] |= 1L << j;
+    int at = index.find(grown);
+    reached = at < 0 ? null : next.get(at);
+    if (reached != null && reached.never) {
+      return;
+    }
+    grownBy = j;
+    grownWorth = reached != null ? reached.worth : priced == null ? 0 : priced.worth(grown);
+    day.step(i, a, b, c, taken, j, this);
   }
 
-  private boolean hopeful(int j, int a, long c, boolean taken, long[] set, long rewards) {
+  @Override
+  public void run(int a, int b, long c, boolean taken) {
+    if (a + day.home[grownBy] <= day.latestEnd && hopeful(a, c, taken)) {
+      if (reached == null) {
+        index.put(grown);
+        reached = new Node(grown.clone(), grownWorth);
+        reached.never = rules.never(members(grown));
+        next.add(reached);
+      }
+      if (!reached.never) {
+        reached.add(day, grownBy, a, b, c, taken);
+      }
+    }
+  }
+
+  private boolean hopeful(int a, long c, boolean taken) {
     if (priced == null) {
       return true;
     }
-    long soFar = priced.parts(c) - rewards;
-    boolean single = Arrays.stream(set).map(Long::bitCount).sum() == 1;
-    return soFar + rest.after(j, a, set, taken) <= room
-        || (single && soFar + rest.after(j, a, set, true) <= room);
-  }
-
-  private long rewards(long[] set) {
-    long sum = 0;
-    for (int w = 0; w < words; w++) {
-      for (long left = set[w]; left != 0; left &= left - 1) {
-        int j = w * Long.SIZE + Long.numberOfTrailingZeros(left);
-        // Costs hold the extra prices already.
-        sum += priced.reward(j) + priced.parts(extra[j]);
-      }
+    long left = room - priced.parts(c) + grownWorth;
+    if (rest.after(grownBy, a, grown, taken) <= left) {
+      return true;
     }
-    return sum;
-  }
-
-  private Node node(long[] set) {
-    int at = index.find(set);
-    if (at < 0) {
-      index.put(set);
-      Node node = new Node(set);
-      node.never = rules.never(members(set));
-      next.add(node);
-      return node.never ? null : node;
-    }
-    Node node = next.get(at);
-    return node.never ? null : node;
+    // The day of one visit needs no break.
+    boolean single = Arrays.stream(grown).map(Long::bitCount).sum() == 1;
+    return single && rest.after(grownBy, a, grown, true) <= left;
   }
 
   private void finish(Node node) {
@@ -216,8 +253,12 @@ final class SetSweep {
     if (least >= RelaxedDay.NEVER || rules.incomplete(members)) {
       return;
     }
-    long cost = least + rules.price(members);
-    long reduced = priced == null ? 0 : priced.parts(cost) - rewards(node.set);
+    long driven = least + rules.price(members);
+    long reduced = priced == null ? 0 : priced.parts(driven) - node.worth;
+    long cost = driven;
+    for (int j : members) {
+      cost += extra[j];
+    }
     if (reduced <= room) {
       if (foundSets.size() == foundCosts.length) {
         foundCosts = Arrays.copyOf(foundCosts, 2 * foundCosts.length);

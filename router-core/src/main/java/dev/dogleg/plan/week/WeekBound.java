@@ -1,6 +1,7 @@
 package dev.dogleg.plan.week;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * A lower bound on every week, in whole numbers, from given prices.
@@ -13,6 +14,9 @@ import java.util.List;
  * parts, each 0 or more: a column whose excess is above the gap is in no better week.
  */
 final class WeekBound {
+  /** Columns from which on several threads look at them; each writes its own entries. */
+  private static final int PARALLEL = 20_000;
+
   private final MasterProblem problem;
   private final RowPrices prices;
   private final boolean counting;
@@ -55,8 +59,11 @@ final class WeekBound {
     int[] live = livePrices(prices);
     long[] least = new long[problem.model().kinds().size()];
     int[] columns = state.columns();
+    IntStream all = IntStream.range(0, columns.length);
+    (columns.length > PARALLEL ? all.parallel() : all)
+        .forEach(
+            at -> reduced[at] = reducedCost(problem.pool(), prices, live, counting, columns[at]));
     for (int at = 0; at < columns.length; at++) {
-      reduced[at] = reducedCost(problem.pool(), prices, live, counting, columns[at]);
       int kind = problem.pool().kind(columns[at]);
       least[kind] = Math.min(least[kind], reduced[at]);
     }
@@ -100,9 +107,7 @@ final class WeekBound {
   }
 
   private static int[] livePrices(RowPrices prices) {
-    return java.util.stream.IntStream.range(0, prices.cut().length)
-        .filter(k -> prices.cut()[k] != 0)
-        .toArray();
+    return IntStream.range(0, prices.cut().length).filter(k -> prices.cut()[k] != 0).toArray();
   }
 
   private static long reducedCost(

@@ -13,7 +13,8 @@ import java.util.function.Consumer;
  * <p>Maintainers: some bookings near a chance one are taken out and put back, with those left out,
  * in one of a few orders, each where it costs least, now and then blinking at a place (Christiaens
  * and Vanden Berghe 2020, Transportation Science 54:417-433); a somewhat dearer week is taken with
- * a chance that cools. Every order is timed exactly. All chance comes from the seed.
+ * a chance that cools. Orders are timed on the relaxed day; a week is called the best only after
+ * the day engine has told the exact costs of its days. All chance comes from the seed.
  */
 final class WeekSearch {
   private static final double FIRST_HEAT = 0.02;
@@ -26,6 +27,7 @@ final class WeekSearch {
   private final int[][] near;
   private final SplittableRandom random;
   private final WorkCount work;
+  private final SetCosts costs;
 
   /** A week under way. */
   private final class Week {
@@ -63,13 +65,14 @@ final class WeekSearch {
     }
   }
 
-  WeekSearch(WeekModel model, long seed, WorkCount work) {
+  WeekSearch(WeekModel model, SetCosts costs, long seed, WorkCount work) {
     this.model = model;
+    this.costs = costs;
     this.work = work;
     this.random = new SplittableRandom(seed);
     kindOf = new int[model.request().days().size()];
     for (VanKind kind : model.kinds()) {
-      orders.add(new KnownOrders(kind, work));
+      orders.add(new KnownOrders(kind, model.request().prices(), work));
       kind.vanDays().forEach(van -> kindOf[van] = kind.number());
     }
     near = new int[model.size()][];
@@ -109,8 +112,13 @@ final class WeekSearch {
    */
   WeekChoice run(int rounds, Consumer<WeekChoice> progress) {
     Week now = new Week();
-    recreate(now, false);
     Week best = new Week(now);
+    recreate(now, false);
+    while (!settle(now)) {
+      now = new Week(best);
+      recreate(now, false);
+    }
+    best = new Week(now);
     progress.accept(choice(best));
     double heat = FIRST_HEAT;
     double cooling = Math.pow(LAST_HEAT / FIRST_HEAT, 1.0 / Math.max(1, rounds));
@@ -123,12 +131,41 @@ final class WeekSearch {
       if (tried.left < now.left || (tried.left == now.left && tried.cost < now.cost + slack)) {
         now = tried;
       }
-      if (now.left < best.left || (now.left == best.left && now.cost < best.cost)) {
-        best = new Week(now);
-        progress.accept(choice(best));
+      if (better(now, best)) {
+        if (!settle(now)) {
+          now = new Week(best);
+        } else if (better(now, best)) {
+          best = new Week(now);
+          progress.accept(choice(best));
+        }
       }
     }
     return choice(best);
+  }
+
+  private static boolean better(Week week, Week other) {
+    return week.left < other.left || (week.left == other.left && week.cost < other.cost);
+  }
+
+  /** Asks exact costs of all days; false where one turns out to be impossible. */
+  private boolean settle(Week week) {
+    boolean possible = true;
+    for (int van = 0; van < week.day.length; van++) {
+      KnownOrders.Known day = week.day[van];
+      if (!day.exact()) {
+        KnownOrders known = orders.get(kindOf[van]);
+        int[] locals = day.order().clone();
+        Arrays.sort(locals);
+        long exact = costs.of(known.kind(), locals);
+        if (exact >= RelaxedDay.NEVER) {
+          known.forbid(day);
+          possible = false;
+        } else {
+          week.set(van, known.settle(day, exact));
+        }
+      }
+    }
+    return possible;
   }
 
   private void ruin(Week week) {

@@ -20,7 +20,8 @@ import java.util.stream.IntStream;
  * lies inside the gap; then branch and cut over those, with exact costs on demand.
  */
 final class WeekSolver {
-  private static final int SEARCH_ROUNDS = 20_000;
+  private static final int SEARCH_ROUNDS = 60_000;
+  private static final int COUNT_CUT_ROUNDS = 15;
   private static final int MOST_LABELS = 2_000_000;
   private static final int MOST_SETS = 400_000;
   private static final int NO_NODE_LIMIT = Integer.MAX_VALUE / 4;
@@ -51,7 +52,7 @@ final class WeekSolver {
 
   WeekPlanner.Solved solve() {
     WorkCount share = new WorkCount(Math.max(1, request.effort() / 4), work::signalledNow);
-    WeekSearch search = new WeekSearch(model, request.seed(), share);
+    WeekSearch search = new WeekSearch(model, costs, request.seed(), share);
     int rounds = SEARCH_ROUNDS / Math.max(1, model.size());
     WeekChoice found = search.run(rounds, this::better);
     work.count(share.steps());
@@ -90,6 +91,95 @@ final class WeekSolver {
   private void prove() {
     pricers =
         model.kinds().parallelStream().map(kind -> new KindPricer(kind, request.prices())).toList();
+    MasterProblem whole = complete();
+    if (whole != null) {
+      proveOver(whole);
+    } else {
+      proveByLabels();
+    }
+  }
+
+  /** Every set of every kind of van-day; null where there are too many. */
+  private MasterProblem complete() {
+    List<SetSweep> sweeps =
+        pricers.parallelStream().map(pricer -> pricer.everySet(MOST_SETS)).toList();
+    ColumnPool pool = new ColumnPool(model.size());
+    for (int k = 0; k < sweeps.size(); k++) {
+      work.count(sweeps.get(k).steps());
+      if (!sweeps.get(k).complete()) {
+        return null;
+      }
+    }
+    for (int k = 0; k < sweeps.size(); k++) {
+      fill(pool, k, sweeps.get(k));
+    }
+    return new MasterProblem(model, pool, costs, work);
+  }
+
+  private void fill(ColumnPool pool, int k, SetSweep sweep) {
+    for (int s = 0; s < sweep.size(); s++) {
+      int[] bookings = pricers.get(k).bookings(sweep.set(s));
+      pool.add(k, bookings, sweep.cost(s), ColumnPool.Known.BOUND);
+    }
+  }
+
+  private void proveOver(MasterProblem problem) {
+    NodeState all = everything(problem.pool());
+    int counted = model.countedBookings();
+    int[] start = start(problem.pool());
+    Relaxation count =
+        new Relaxation(
+            problem,
+            all,
+            true,
+            counted,
+            List.of(),
+            start,
+            4L * (counted + 1),
+            best.leftOutCounted());
+    count.solve();
+    count.cut(COUNT_CUT_ROUNDS);
+    if (count.bound() == null) {
+      return;
+    }
+    leftOutBound = (int) Math.max(0, count.bound().value());
+    parts.add(part(count.bound(), true, counted));
+    while (!work.spent()) {
+      int limit = leftOutBound;
+      BranchTree tree =
+          new BranchTree(
+              problem,
+              limit,
+              within(limit) ? best : null,
+              ceiling(limit),
+              NO_NODE_LIMIT,
+              this::better);
+      int[] within =
+          Arrays.stream(all.columns()).filter(c -> count.bound().mayBeIn(c, limit)).toArray();
+      tree.grow(all.keeping(within), count.cuts(), merged(start, count.columns()));
+      parts.addAll(tree.leaves());
+      if (tree.best() != null && tree.best().beats(best)) {
+        best = tree.best();
+      }
+      if (tree.best() != null || !tree.complete()) {
+        costBound = tree.bound();
+        proven = tree.complete();
+        return;
+      }
+      leftOutBound++;
+    }
+  }
+
+  private NodeState everything(ColumnPool pool) {
+    return new NodeState(
+        IntStream.range(0, pool.size()).toArray(), new boolean[model.size()], List.of());
+  }
+
+  private static int[] merged(int[] some, int[] more) {
+    return IntStream.concat(Arrays.stream(some), Arrays.stream(more)).distinct().sorted().toArray();
+  }
+
+  private void proveByLabels() {
     int counted = model.countedBookings();
     LabelRelaxation count =
         new LabelRelaxation(
@@ -146,7 +236,7 @@ final class WeekSolver {
     if (cost.bound().value() >= ceiling) {
       return Optional.of(within(limit));
     }
-    recombine(limit, cost.columns());
+    recombine(limit, cost.cuts(), cost.columns());
     if (within(limit) && cost.bound().value() >= best.costSixtieths()) {
       return Optional.of(true);
     }
@@ -154,11 +244,7 @@ final class WeekSolver {
     if (problem == null) {
       return Optional.empty();
     }
-    NodeState all =
-        new NodeState(
-            IntStream.range(0, problem.pool().size()).toArray(),
-            new boolean[model.size()],
-            List.of());
+    NodeState all = everything(problem.pool());
     BranchTree tree =
         new BranchTree(
             problem,
@@ -167,7 +253,7 @@ final class WeekSolver {
             ceiling(limit),
             NO_NODE_LIMIT,
             this::better);
-    tree.grow(all, List.of(), start(problem.pool()));
+    tree.grow(all, within(limit) ? cost.cuts() : count.cuts(), start(problem.pool()));
     parts.addAll(tree.leaves());
     if (tree.best() != null && tree.best().beats(best)) {
       best = tree.best();
@@ -180,13 +266,11 @@ final class WeekSolver {
   }
 
   /** Puts sets known so far together anew, for a better week. */
-  private void recombine(int limit, int[] columns) {
-    NodeState all =
-        new NodeState(
-            IntStream.range(0, root.pool().size()).toArray(), new boolean[model.size()], List.of());
+  private void recombine(int limit, List<RowCut> cuts, int[] columns) {
+    NodeState all = everything(root.pool());
     BranchTree tree =
         new BranchTree(root, limit, within(limit) ? best : null, ceiling(limit), 1, this::better);
-    tree.grow(all, List.of(), columns);
+    tree.grow(all, cuts, columns);
     if (tree.best() != null && tree.best().beats(best)) {
       best = tree.best();
     }
@@ -216,11 +300,7 @@ final class WeekSolver {
       if (!found.get(k).complete()) {
         return null;
       }
-      SetSweep sweep = found.get(k).sweep();
-      for (int s = 0; s < sweep.size(); s++) {
-        int[] bookings = pricers.get(k).bookings(sweep.set(s));
-        pool.add(k, bookings, sweep.cost(s), ColumnPool.Known.BOUND);
-      }
+      fill(pool, k, found.get(k).sweep());
     }
     return new MasterProblem(model, pool, costs, work);
   }
