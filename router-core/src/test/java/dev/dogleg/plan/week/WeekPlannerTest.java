@@ -19,7 +19,7 @@ class WeekPlannerTest {
   @ParameterizedTest(name = "seed {0}")
   @MethodSource("seeds")
   void smallWeeksEqualFullEnumeration(long seed) {
-    WeekRequest week = RandomWeeks.week(seed, 2 + (int) (seed % 6), 2, false);
+    WeekRequest week = RandomWeeks.week(seed, 2 + (int) (seed % 6), 2, seed % 3 > 0);
     WeekPlan plan = WeekPlanner.plan(week);
     WeekOracle.Best expected = WeekOracle.best(week);
     assertEquals(expected.leftOutCounted(), plan.leftOutCounted(), "left out, seed " + seed);
