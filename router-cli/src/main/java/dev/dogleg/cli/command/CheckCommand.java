@@ -7,6 +7,7 @@ import dev.dogleg.cli.prepare.Calendar;
 import dev.dogleg.cli.prepare.LookUps;
 import dev.dogleg.cli.prepare.MapInUse;
 import dev.dogleg.cli.prepare.Preparation;
+import dev.dogleg.cli.terms.TagVocabulary;
 import dev.dogleg.fault.FaultException;
 import dev.dogleg.fault.Faults;
 import dev.dogleg.model.Booking;
@@ -68,7 +69,16 @@ final class CheckCommand implements Callable<Integer> {
       if (faults.stops()) {
         return stopped(faults, inexact);
       }
-      check.follow(groups, preparation);
+      check.follow(groups, preparation, map, lookUps);
+      if (plan == null) {
+        new TagVocabulary(input.book(), input.tables())
+            .check(
+                input.book().week().rules(),
+                input.book().week().zones(),
+                input.rows()::rule,
+                input.rows()::zone,
+                faults);
+      }
     } catch (FaultException failed) {
       failed.faults().forEach(faults::add);
       return stopped(faults, inexact);

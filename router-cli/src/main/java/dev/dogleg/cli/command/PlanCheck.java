@@ -6,15 +6,21 @@ import dev.dogleg.cli.export.ReTimedText;
 import dev.dogleg.cli.export.Wrap;
 import dev.dogleg.cli.file.TextFile;
 import dev.dogleg.cli.prepare.Calendar;
+import dev.dogleg.cli.prepare.FollowedWeek;
+import dev.dogleg.cli.prepare.FollowedWeek.FollowedStop;
+import dev.dogleg.cli.prepare.LookUps;
+import dev.dogleg.cli.prepare.MapInUse;
 import dev.dogleg.cli.prepare.PlanFollower;
 import dev.dogleg.cli.prepare.PlanFollower.FollowedRow;
 import dev.dogleg.cli.prepare.Preparation;
 import dev.dogleg.cli.prepare.PreparedDay;
+import dev.dogleg.cli.terms.VanDay;
+import dev.dogleg.cli.terms.VanDays;
 import dev.dogleg.fault.Fault;
 import dev.dogleg.fault.Faults;
 import dev.dogleg.fault.Severity;
-import dev.dogleg.itinerary.DayRequest;
 import dev.dogleg.itinerary.Finding;
+import dev.dogleg.itinerary.PlannedStop;
 import dev.dogleg.model.Booking;
 import dev.dogleg.model.BookingStatus;
 import dev.dogleg.model.Groomer;
@@ -102,17 +108,67 @@ final class PlanCheck {
   }
 
   /** Follows every day of a plan. */
-  void follow(List<Group> groups, Preparation preparation) {
+  void follow(List<Group> groups, Preparation preparation, MapInUse map, LookUps lookUps) {
+    if (groups.isEmpty()) {
+      return;
+    }
+    List<LocalDate> dates = groups.stream().map(Group::date).distinct().sorted().toList();
+    List<VanDay> days = VanDays.of(input.book().business(), input.book().week().days(), dates);
+    List<FollowedStop> rows = new ArrayList<>();
+    for (Group group : groups) {
+      day(group, days)
+          .ifPresent(
+              day ->
+                  group.rows().stream()
+                      .filter(row -> isStop(row))
+                      .forEach(
+                          row ->
+                              rows.add(new FollowedStop(day.number(), placed(row, preparation)))));
+    }
+    FollowedWeek week =
+        FollowedWeek.of(input.book(), days, rows, input.tables(), map, lookUps, input.rows());
     Set<String> seen = new HashSet<>();
     for (Group group : groups) {
-      follow(group, preparation, seen);
+      follow(group, days, week, preparation, seen);
     }
     missing(groups, seen);
   }
 
-  private void follow(Group group, Preparation preparation, Set<String> seen) {
+  private static boolean isStop(PlacedRow row) {
+    return PlanFollower.kind(row.row().kind())
+        .filter(kind -> kind == PlannedStop.Kind.VISIT)
+        .isPresent();
+  }
+
+  /** Ids of a row whose doors were found. */
+  private List<String> placed(PlacedRow row, Preparation preparation) {
+    return ids(row).stream()
+        .filter(
+            id ->
+                input.book().bookings().stream()
+                    .filter(booking -> booking.id().equals(id))
+                    .allMatch(booking -> preparation.placed(booking.clientId())))
+        .toList();
+  }
+
+  private static Optional<VanDay> day(Group group, List<VanDay> days) {
+    return days.stream()
+        .filter(
+            day ->
+                day.day().date().equals(group.date())
+                    && day.groomer().id().equals(group.groomer().id()))
+        .findFirst();
+  }
+
+  private void follow(
+      Group group,
+      List<VanDay> days,
+      FollowedWeek week,
+      Preparation preparation,
+      Set<String> seen) {
     String title = group.date() + ", " + group.groomer().name();
-    if (group.groomer().hoursOn(group.date()).isEmpty()) {
+    Optional<VanDay> vanDay = day(group, days);
+    if (vanDay.isEmpty()) {
       breach(title + ": this day is not worked. [day-off]");
       return;
     }
@@ -122,10 +178,9 @@ final class PlanCheck {
         input.book().bookings().stream()
             .filter(b -> ids.contains(b.id()) && preparation.placed(b.clientId()))
             .toList();
-    otherDay(group, bookings, seen, title);
-    PreparedDay day =
-        preparation.day(
-            group.groomer(), group.date(), bookings, 1, DayRequest.USUAL_EFFORT, faults);
+    otherDay(days, vanDay.get().number(), bookings, seen, title);
+    PreparedDay day = week.day(vanDay.get().number());
+    week.forbidden(vanDay.get().number()).forEach(text -> breach(title + ": " + text));
     PlanRowReader cells = new PlanRowReader(faults);
     WorkDay workDay = day.request().shift().day();
     List<FollowedRow> rows =
@@ -137,12 +192,13 @@ final class PlanCheck {
     tell(title, day, followed);
   }
 
-  private void otherDay(Group group, List<Booking> bookings, Set<String> seen, String title) {
+  private void otherDay(
+      List<VanDay> days, int number, List<Booking> bookings, Set<String> seen, String title) {
     for (Booking booking : bookings) {
       if (!seen.add(booking.id())) {
         breach(title + ": booking " + booking.id() + " stands in two days. [booking-twice]");
       }
-      if (!calendar.possible(booking, group.date())) {
+      if (!FollowedWeek.mayBeOn(input.book(), days, booking, number)) {
         breach(
             title
                 + ": booking "

@@ -9,6 +9,7 @@ import dev.dogleg.fault.Faults;
 import dev.dogleg.fault.Severity;
 import dev.dogleg.fault.Where;
 import dev.dogleg.itinerary.PlannedStop;
+import dev.dogleg.model.GeoPoint;
 import dev.dogleg.time.WorkDay;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -54,7 +55,7 @@ final class PlanRowReader {
           "unknown-kind",
           placed.where().at("kind"),
           row.kind(),
-          "leave, visit, break or home was expected; the row is passed over",
+          "leave, visit, errand, break, water or home was expected; the row is passed over",
           "");
     }
     List<String> bookings =
@@ -69,7 +70,17 @@ final class PlanRowReader {
     return new FollowedRow(
         kind,
         bookings,
-        all ? Optional.of(new int[] {arrive.get(), start.get(), leave.get()}) : Optional.empty());
+        all ? Optional.of(new int[] {arrive.get(), start.get(), leave.get()}) : Optional.empty(),
+        point(row));
+  }
+
+  private static Optional<GeoPoint> point(PlanRow row) {
+    try {
+      return Optional.of(
+          new GeoPoint(Double.parseDouble(row.lat()), Double.parseDouble(row.lon())));
+    } catch (IllegalArgumentException unreadable) {
+      return Optional.empty();
+    }
   }
 
   private Optional<Integer> time(PlacedRow placed, String column, String cell, WorkDay day) {

@@ -4,9 +4,13 @@ import dev.dogleg.audit.BreakSpot;
 import dev.dogleg.audit.DayAudit;
 import dev.dogleg.audit.DayReTiming;
 import dev.dogleg.audit.ReTimedDay;
+import dev.dogleg.audit.WaterSpot;
 import dev.dogleg.itinerary.Finding;
 import dev.dogleg.itinerary.PlannedStop;
+import dev.dogleg.itinerary.WaterPlace;
+import dev.dogleg.model.GeoPoint;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -22,9 +26,13 @@ public final class PlanFollower {
    * @param kind what happens; empty where the word is not known
    * @param bookings ids of its bookings, in the order written
    * @param times arrival, start and leaving in elapsed seconds; empty where one cannot be read
+   * @param point where it is, for a water stop; empty where it cannot be read
    */
   public record FollowedRow(
-      Optional<PlannedStop.Kind> kind, List<String> bookings, Optional<int[]> times) {
+      Optional<PlannedStop.Kind> kind,
+      List<String> bookings,
+      Optional<int[]> times,
+      Optional<GeoPoint> point) {
     /** Copies the list. */
     public FollowedRow {
       bookings = List.copyOf(bookings);
@@ -55,10 +63,8 @@ public final class PlanFollower {
    */
   public PlanFollower(PreparedDay day) {
     this.day = day;
-    day.bookings()
-        .forEach(
-            (visit, bookings) ->
-                bookings.forEach(booking -> visitOfBooking.put(booking.id(), visit)));
+    day.stops()
+        .forEach((visit, label) -> label.bookings().forEach(id -> visitOfBooking.put(id, visit)));
   }
 
   /**
@@ -70,12 +76,15 @@ public final class PlanFollower {
   public Followed follow(List<FollowedRow> rows) {
     List<String> order = new ArrayList<>();
     Optional<BreakSpot> spot = Optional.empty();
+    List<WaterSpot> water = new ArrayList<>();
     for (FollowedRow row : rows) {
       if (row.kind().filter(kind -> kind == PlannedStop.Kind.VISIT).isPresent()) {
         order.add(visit(row));
       } else if (row.kind().filter(kind -> kind == PlannedStop.Kind.BREAK).isPresent()) {
         boolean after = order.contains(visit(row));
         spot = Optional.of(new BreakSpot(visit(row), after));
+      } else if (row.kind().filter(kind -> kind == PlannedStop.Kind.WATER).isPresent()) {
+        water.add(new WaterSpot(order.isEmpty() ? "" : order.get(order.size() - 1), near(row)));
       }
     }
     boolean readable =
@@ -84,7 +93,7 @@ public final class PlanFollower {
         readable
             ? DayAudit.checkStops(day.request(), rows.stream().map(this::stop).toList())
             : List.of();
-    return new Followed(written, readable, DayReTiming.retime(day.request(), order, spot));
+    return new Followed(written, readable, DayReTiming.retime(day.request(), order, spot, water));
   }
 
   /** The visit a row means: that of its first known booking, else the text itself. */
@@ -105,9 +114,26 @@ public final class PlanFollower {
           case LEAVE -> day.request().shift().startPlace();
           case HOME -> day.request().shift().endPlace();
           case VISIT, BREAK -> placeOf(visit);
-          case WATER -> throw new IllegalStateException("no water stop is followed yet");
+          case WATER -> near(row);
         };
     return new PlannedStop(kind, place, visit, times[0], times[1], times[2], 0, 0, 0, 0);
+  }
+
+  /** The place of a row's point: of those where water may be had the nearest, else of any. */
+  private int near(FollowedRow row) {
+    List<Integer> places =
+        day.request().terms().water().stream()
+            .flatMap(water -> water.places().stream())
+            .map(WaterPlace::place)
+            .toList();
+    if (places.isEmpty() || row.point().isEmpty()) {
+      return places.isEmpty() ? day.request().shift().startPlace() : places.get(0);
+    }
+    return places.stream()
+        .min(
+            Comparator.comparingDouble(
+                place -> day.places().get(place).point().metresTo(row.point().get())))
+        .orElseThrow();
   }
 
   private int placeOf(String visitId) {
@@ -125,6 +151,9 @@ public final class PlanFollower {
    * @return the kind, or empty
    */
   public static Optional<PlannedStop.Kind> kind(String word) {
+    if (word.strip().equalsIgnoreCase("errand")) {
+      return Optional.of(PlannedStop.Kind.VISIT);
+    }
     for (PlannedStop.Kind kind : PlannedStop.Kind.values()) {
       if (kind.name().toLowerCase(Locale.ROOT).equals(word.strip().toLowerCase(Locale.ROOT))) {
         return Optional.of(kind);

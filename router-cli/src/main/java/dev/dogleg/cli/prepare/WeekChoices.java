@@ -61,14 +61,15 @@ final class WeekChoices {
   private void choice(WeekStop stop, VanDay day, int place, int moveSeconds) {
     DraftChoice choice;
     if (stop.errand().isPresent()) {
-      DayLimits limits = stop.errand().get().when().on(day.day()).orElseThrow();
+      DayLimits limits = stop.errand().get().when().on(day.day()).orElse(DayLimits.NONE);
       List<Set<String>> tags = List.of(Set.of(StopTagger.ERRAND));
       choice =
           new DraftChoice(
               day.number(), place, limits, stop.errand().get().seconds(), tags, WaterUse.NONE);
     } else {
       Client client = stop.client().orElseThrow();
-      DayLimits limits = locked(stop, day, WeekStops.limits(stop.bookings(), day).orElseThrow());
+      DayLimits limits =
+          locked(stop, day, WeekStops.limits(stop.bookings(), day).orElse(DayLimits.NONE));
       DayStop dayStop = new DayStop(client, stop.bookings(), limits, true);
       int seconds = minutes.plannedSeconds(minutes.of(day.groomer(), dayStop, day.day().date()));
       choice =

@@ -159,7 +159,8 @@ public final class WeekPreparation {
     if (faults.stops()) {
       return Optional.empty();
     }
-    WeekTerms terms = new WeekTerms(book, tables, days, stops, places, earlier, rows, faults);
+    WeekTerms terms =
+        new WeekTerms(book, tables, days, stops, places, earlier, rows, false, faults);
     List<WeekDay> weekDays = terms.days();
     List<WeekBooking> requested = stops.stream().map(stop -> stop.draft().booking()).toList();
     checkSize(requested);

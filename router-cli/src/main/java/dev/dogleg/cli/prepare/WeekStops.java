@@ -135,7 +135,7 @@ final class WeekStops {
   }
 
   /** Van-days by number, with the price of moving a booking there. */
-  private Map<Integer, Integer> days(Booking booking) {
+  Map<Integer, Integer> days(Booking booking) {
     Map<Integer, Integer> possible = new TreeMap<>();
     BookingTerms terms = booking.terms();
     Optional<EarlierPlan.Spot> spot = terms.lock().flatMap(lock -> earlier.of(booking.id()));

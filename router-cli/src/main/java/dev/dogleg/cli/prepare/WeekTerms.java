@@ -32,6 +32,7 @@ import dev.dogleg.model.Place;
 import dev.dogleg.model.Remedy;
 import dev.dogleg.model.Shifts;
 import dev.dogleg.model.WaterWish;
+import dev.dogleg.model.When;
 import dev.dogleg.model.Worth;
 import dev.dogleg.model.Zone;
 import dev.dogleg.travel.BandedTravelTimes;
@@ -62,8 +63,15 @@ final class WeekTerms {
   private final EarlierPlan earlier;
   private final RowFinder rows;
   private final Faults faults;
+  private final boolean following;
   private final Map<String, Integer> before = new HashMap<>();
 
+  /**
+   * Terms of a week.
+   *
+   * @param following whether a plan is followed that a person may have edited: then water is always
+   *     looked at
+   */
   WeekTerms(
       Book book,
       GroomTables tables,
@@ -72,7 +80,9 @@ final class WeekTerms {
       WeekPlaces places,
       EarlierPlan earlier,
       RowFinder rows,
+      boolean following,
       Faults faults) {
+    this.following = following;
     this.book = book;
     this.business = book.business();
     this.tables = tables;
@@ -107,7 +117,8 @@ final class WeekTerms {
     List<WeekDay> made = new ArrayList<>();
     for (VanDay day : days) {
       Optional<WaterTerms> water =
-          WaterAndBalance.water(day, drafts, waterPlaces(day), business.week().water().most());
+          WaterAndBalance.water(
+              day, drafts, waterPlaces(day), business.week().water().most(), following);
       Optional<BalanceTerms> balance =
           business.week().balance().map(wish -> WaterAndBalance.balance(wish, day, share));
       made.add(
@@ -126,14 +137,13 @@ final class WeekTerms {
 
   /** What leaving a stop out means: a price, where it may wait or is due later too. */
   private void leftOut(WeekStop stop) {
-    if (stop.errand().isPresent()) {
-      return;
-    }
     if (!stop.draft().agreed()) {
       stop.draft().leftOutCosts(worthSeconds(stop.bookings()) * Prices.SIXTIETHS_PER_DRIVE_SECOND);
     } else if (business.week().whenFull().contains(Remedy.NEXT_WEEK)
         && !stop.draft().told()
-        && stop.bookings().stream().allMatch(this::dueLater)) {
+        && stop.bookings().stream().allMatch(booking -> dueLater(booking.dates(), booking.when()))
+        && stop.errand().stream()
+            .allMatch(errand -> dueLater(Optional.of(errand.dates()), errand.when()))) {
       stop.draft()
           .leftOutCosts(
               (long) business.week().prices().nextWeekSeconds()
@@ -141,9 +151,8 @@ final class WeekTerms {
     }
   }
 
-  /** Whether a later day of its span, after the run, may serve a booking. */
-  private boolean dueLater(Booking booking) {
-    Optional<DateSpan> span = booking.dates();
+  /** Whether a later day of a span, after the run, may serve a stop. */
+  private boolean dueLater(Optional<DateSpan> span, When when) {
     LocalDate last = days.get(days.size() - 1).day().date();
     if (span.isEmpty() || !span.get().to().isAfter(last)) {
       return false;
@@ -154,10 +163,7 @@ final class WeekTerms {
         .anyMatch(
             date ->
                 shifts.anybodyOn(date)
-                    && booking
-                        .when()
-                        .on(new dev.dogleg.time.WorkDay(date, business.zone()))
-                        .isPresent());
+                    && when.on(new dev.dogleg.time.WorkDay(date, business.zone())).isPresent());
   }
 
   /** Worth of a waiting-list stop: what its bookings say, else the prices of its pets. */

@@ -118,6 +118,11 @@ public final class DraftStop {
     return List.copyOf(removals);
   }
 
+  /** {@return names of what took choices away} */
+  public List<String> removedBy() {
+    return removals.stream().map(Removal::by).distinct().toList();
+  }
+
   /** {@return whether it must be served on this one van-day or not at all, and counts} */
   boolean fixedOn(int day) {
     return counted && choices.size() == 1 && choices.containsKey(day);

@@ -30,11 +30,12 @@ public final class WaterAndBalance {
    * @param stops stops with their choices
    * @param places where tanks may be filled and emptied
    * @param most most water stops a day
-   * @return the terms; empty where the van has no tanks, or where the water of everything that may
-   *     be asked of this day together fits into them
+   * @param always whether the terms are given even where the tanks suffice whatever is served
+   * @return the terms; empty where the van has no tanks, or (not always) where the water of
+   *     everything that may be asked of this day together fits into them
    */
   public static Optional<WaterTerms> water(
-      VanDay day, List<DraftStop> stops, List<WaterPlace> places, int most) {
+      VanDay day, List<DraftStop> stops, List<WaterPlace> places, int most, boolean always) {
     Van van = day.van();
     if (van.freshLitres().isEmpty() && van.greyLitres().isEmpty()) {
       return Optional.empty();
@@ -51,7 +52,7 @@ public final class WaterAndBalance {
         grey += choice.get().water().greyMillilitres();
       }
     }
-    return fresh <= tank.freshMillilitres() && grey <= tank.greyMillilitres()
+    return !always && fresh <= tank.freshMillilitres() && grey <= tank.greyMillilitres()
         ? Optional.empty()
         : Optional.of(new WaterTerms(tank, uses, places, most));
   }
