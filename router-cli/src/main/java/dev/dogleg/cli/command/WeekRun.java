@@ -66,17 +66,10 @@ final class WeekRun {
         input.book().week().errands().stream()
             .anyMatch(errand -> dates.stream().anyMatch(errand.dates()::holds));
     if (days.isEmpty() || (bookings.isEmpty() && !errands)) {
-      console.say(
-          "Nothing to plan: "
-              + (days.isEmpty() ? "nobody works" : "no open booking")
-              + " from "
-              + dates.get(0)
-              + " to "
-              + dates.get(dates.size() - 1)
-              + ".");
-      return Ending.stops(faults.all(), order.strict())
-          ? Optional.empty()
-          : Optional.of(report(false));
+      if (Ending.stops(faults.all(), order.strict())) {
+        return Optional.empty();
+      }
+      return Optional.of(nothing(days.isEmpty() ? "nobody works" : "no open booking", dates));
     }
     try (MapInUse map = new MapInUse(input.map(), surroundings.cache(), console, faults)) {
       Optional<PreparedWeek> prepared =
@@ -100,6 +93,31 @@ final class WeekRun {
       failed.faults().forEach(faults::add);
       return Optional.empty();
     }
+  }
+
+  /** An empty plan is written too: yesterday's must not stand for today's. */
+  private ExitCode nothing(String why, List<LocalDate> dates) throws IOException {
+    LocalDate first = dates.get(0);
+    LocalDate last = dates.get(dates.size() - 1);
+    console.say(
+        "Nothing to plan: "
+            + why
+            + (first.equals(last) ? " on " + first : " from " + first + " to " + last)
+            + ".");
+    List<Path> written = write(List.of(), null);
+    console.say("");
+    console.say(PlanNotes.attribution(input.map()));
+    written.forEach(file -> console.say("Written: " + file));
+    return report(false);
+  }
+
+  private List<Path> write(List<PlanRow> rows, String noRoom) throws IOException {
+    List<SetAside> aside = input.setAside(faults.all());
+    WholeFiles files = new WholeFiles(folder());
+    files.put("plan.csv", PlanCsv.text(rows));
+    files.put("no-room.csv", noRoom);
+    files.put("set-aside.csv", aside.isEmpty() ? null : SetAsideCsv.text(aside));
+    return files.write();
   }
 
   private static java.util.function.Predicate<String> placedBy(Optional<PreparedWeek> week) {
@@ -138,12 +156,7 @@ final class WeekRun {
     List<WeekLeftOut> left = planned.leftOut();
     List<PlanRow> rows = new ArrayList<>();
     days.forEach(day -> rows.addAll(PlanRows.of(day)));
-    List<SetAside> aside = input.setAside(faults.all());
-    WholeFiles files = new WholeFiles(folder());
-    files.put("plan.csv", PlanCsv.text(rows));
-    files.put("no-room.csv", left.isEmpty() ? null : NoRoomCsv.week(left, days));
-    files.put("set-aside.csv", aside.isEmpty() ? null : SetAsideCsv.text(aside));
-    List<Path> written = files.write();
+    List<Path> written = write(rows, left.isEmpty() ? null : NoRoomCsv.week(left, days));
     for (PlannedDay day : days) {
       if (days.size() == 1) {
         console.say(DayText.of(day).stripTrailing());

@@ -107,7 +107,7 @@ class WishesTest {
     week.stop("a", Set.of("dog"), 0);
     week.stop("b", Set.of("dog"), 0);
     List<WaterPlace> places = List.of(new WaterPlace(0, 1_200));
-    assertEquals(Optional.empty(), WaterAndBalance.water(plain, week.stops, places, 1));
+    assertEquals(Optional.empty(), WaterAndBalance.water(plain, week.stops, places, 1, false));
     VanDay tanks = with(plain, 59);
     assertEquals(
         Optional.of(
@@ -116,10 +116,10 @@ class WishesTest {
                 Map.of("a", new WaterUse(30_000, 30_000), "b", new WaterUse(30_000, 30_000)),
                 places,
                 1)),
-        WaterAndBalance.water(tanks, week.stops, places, 1));
+        WaterAndBalance.water(tanks, week.stops, places, 1, false));
     assertEquals(
         Optional.empty(),
-        WaterAndBalance.water(with(plain, 60), week.stops, places, 1),
+        WaterAndBalance.water(with(plain, 60), week.stops, places, 1, false),
         "exactly the tank is enough");
     Faults faults = new Faults();
     WaterAndBalance.tooMuch(List.of(with(plain, 29)), week.stops, Where::file, faults);
