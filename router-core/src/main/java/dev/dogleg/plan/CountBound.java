@@ -1,6 +1,7 @@
 package dev.dogleg.plan;
 
 import dev.dogleg.schedule.DayModel;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.stream.IntStream;
 
@@ -42,6 +43,24 @@ final class CountBound {
             .sorted(Comparator.comparing(j -> need[j]))
             .mapToInt(Integer::intValue)
             .toArray();
+  }
+
+  /** {@return more visits than this, booked or not, no day can serve; 1 or more} */
+  int mostServed() {
+    int[] needs = need.clone();
+    Arrays.sort(needs);
+    int free = fit(needs, day.hasBreak() ? day.breakFrom() : day.latestEnd());
+    int paused = fit(needs, day.latestEnd() - day.breakLength());
+    return Math.max(1, Math.max(free, paused));
+  }
+
+  private int fit(int[] needs, int endBy) {
+    long end = (long) day.from() + homeSeconds;
+    int fit = 0;
+    while (fit < needs.length && end + needs[fit] <= Math.min(endBy, day.latestEnd())) {
+      end += needs[fit++];
+    }
+    return fit;
   }
 
   /** {@return packed value that no completion is below} */

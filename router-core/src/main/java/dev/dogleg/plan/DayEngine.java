@@ -36,14 +36,9 @@ final class DayEngine {
     DayValue value = new DayValue(day, true);
     LeastLegs legs = new LeastLegs(day);
     FirstPlan first = new FirstPlan(day.size(), value, new OrderCost(day), meter);
-    SubsetBound all = new SubsetBound(day, value, legs, false, meter);
+    SubsetBound all = new SubsetBound(day, value, legs, 0, meter);
     first.offer(all.order());
-    long limit = Math.min(first.value(), DayValue.BOOKED);
-    CompletionBound floors = floors(all, limit, meter);
-    if (floors.ofDay() >= limit) {
-      return new DayAnswer(first.order(), first.value(), first.value());
-    }
-    return between(floors, value, first, limit, meter);
+    return below(all, value, first, Math.min(first.value(), DayValue.BOOKED), meter);
   }
 
   private DayAnswer solve(DayValue value, WorkMeter meter) {
@@ -59,18 +54,40 @@ final class DayEngine {
   }
 
   private DayAnswer few(DayValue value, FirstPlan first, LeastLegs legs, WorkMeter meter) {
-    SubsetBound all = new SubsetBound(day, value, legs, false, meter);
+    SubsetBound all = new SubsetBound(day, value, legs, 0, meter);
     first.offer(all.order());
     if (first.value() >= DayValue.BOOKED) {
       first.improve();
     }
-    SubsetBound states =
-        first.value() < DayValue.BOOKED ? all : new SubsetBound(day, value, legs, true, meter);
-    CompletionBound bound = floors(states, first.value(), meter);
-    if (bound.ofDay() >= first.value()) {
-      return new DayAnswer(first.order(), first.value(), first.value());
+    return first.value() < DayValue.BOOKED
+        ? below(all, value, first, first.value(), meter)
+        : some(value, first, legs, meter);
+  }
+
+  /**
+   * Days on which not every booked visit has room: as few left out as can be, then one more, until
+   * there is a day; over sets of no more visits than fit.
+   */
+  private DayAnswer some(DayValue value, FirstPlan first, LeastLegs legs, WorkMeter meter) {
+    int booked = DayValue.booked(value.allLeftOut());
+    int least = Math.max(0, booked - new CountBound(day, legs).mostServed());
+    for (int leftOut = least; ; leftOut++) {
+      long limit = Math.min(first.value(), DayValue.BOOKED * (leftOut + 1L));
+      SubsetBound states = new SubsetBound(day, value, legs, leftOut, meter);
+      DayAnswer answer = below(states, value, first, limit, meter);
+      if (answer.lowerBound() < limit || limit == first.value()) {
+        return answer;
+      }
     }
-    return between(bound, value, first, first.value(), meter);
+  }
+
+  private DayAnswer below(
+      SubsetBound states, DayValue value, FirstPlan first, long limit, WorkMeter meter) {
+    CompletionBound bound = floors(states, limit, meter);
+    if (bound.ofDay() >= limit) {
+      return new DayAnswer(first.order(), first.value(), limit);
+    }
+    return between(bound, value, first, limit, meter);
   }
 
   /** Bounds by the hour do not know that a water stop may take the place of priced waiting. */
@@ -86,7 +103,7 @@ final class DayEngine {
     if (beam.found()) {
       first.offer(beam.order());
     }
-    return search(bound, value, first, meter);
+    return search(bound, value, first, Math.min(limit, first.value()), meter);
   }
 
   /**
@@ -136,6 +153,12 @@ final class DayEngine {
       CompletionBound bound, DayValue value, FirstPlan first, WorkMeter meter) {
     boolean onlyAll = bound instanceof NgBound;
     long limit = onlyAll ? Math.min(first.value(), DayValue.BOOKED) : first.value();
+    return search(bound, value, first, limit, meter);
+  }
+
+  private DayAnswer search(
+      CompletionBound bound, DayValue value, FirstPlan first, long limit, WorkMeter meter) {
+    boolean onlyAll = bound instanceof NgBound;
     long floor = onlyAll ? Math.min(bound.ofDay(), DayValue.BOOKED) : bound.ofDay();
     if (floor >= limit) {
       return new DayAnswer(first.order(), first.value(), Math.min(floor, first.value()));

@@ -19,7 +19,8 @@ final class SetFloors implements CompletionBound {
 
   private final int n;
   private final DayModel model;
-  private final SubsetBound states;
+  private final SubsetBound scalars;
+  private final SetStates states;
   private final FloorStep step;
   private final long limit;
   private final int[] slot;
@@ -42,43 +43,44 @@ final class SetFloors implements CompletionBound {
     private int latest;
   }
 
-  SetFloors(DayModel model, SubsetBound states, long limit, WorkMeter meter) {
+  SetFloors(DayModel model, SubsetBound scalars, long limit, WorkMeter meter) {
     this.model = model;
-    this.states = states;
+    this.scalars = scalars;
+    states = scalars.states();
     this.limit = limit;
     n = model.size();
     step = new FloorStep(model, (limit % DayValue.BOOKED) / PART / Math.max(1, n));
     int sets = 1 << n;
-    slot = new int[sets * n];
+    slot = new int[states.size()];
     for (int set = sets - 1; set > 0; set--) {
-      for (int left = set; left != 0; left &= left - 1) {
+      for (int left = states.holds(set) ? set : 0; left != 0; left &= left - 1) {
         int i = Integer.numberOfTrailingZeros(left);
-        if (states.alive(set, i, limit)) {
+        if (scalars.alive(set, i, limit)) {
           meter.count(1);
           door(set, i);
         }
       }
     }
-    day = states.mayEnd(0) ? states.leftOut(0) : DayValue.NONE;
+    day = scalars.mayEnd(0) ? scalars.leftOut(0) : DayValue.NONE;
     for (int j = 0; j < n; j++) {
-      int first = slot[(1 << j) * n + j];
-      if (first > 0 && states.may(0, n, j)) {
+      int first = slot[states.of(1 << j, j)];
+      if (first > 0 && scalars.may(0, n, j)) {
         step.leg(
             doors[first - 1].arriveOpen, model.start(), j, model.from(), model.latestEnd(), next);
-        next.raise(states.stepPrice(0, n, j));
+        next.raise(scalars.stepPrice(0, n, j));
         day = Math.min(day, next.least(model.from(), model.latestEnd()));
       }
     }
   }
 
   private void door(int set, int i) {
-    int first = states.earliest(set, i);
-    int last = states.latest(set, i);
+    int first = scalars.earliest(set, i);
+    int last = scalars.latest(set, i);
     open.clear();
     taken.clear();
     boolean pauses = model.hasBreak();
-    if (states.mayEnd(set, i)) {
-      long end = states.leftOut(set) + states.endPrice(set, i);
+    if (scalars.mayEnd(set, i)) {
+      long end = scalars.leftOut(set) + scalars.endPrice(set, i);
       boolean needed = pauses && (set & set - 1) != 0;
       int endBy = needed ? Math.min(model.latestEnd(), model.breakFrom()) : model.latestEnd();
       step.home(i, endBy, first, last, open);
@@ -88,12 +90,12 @@ final class SetFloors implements CompletionBound {
         taken.raise(end);
       }
     }
-    for (int rest = (1 << n) - 1 & ~set; rest != 0; rest &= rest - 1) {
+    for (int rest = states.grows(set) ? (1 << n) - 1 & ~set : 0; rest != 0; rest &= rest - 1) {
       int j = Integer.numberOfTrailingZeros(rest);
-      int to = slot[(set | 1 << j) * n + j];
-      if (to > 0 && states.may(set, i, j)) {
+      int to = slot[states.of(set | 1 << j, j)];
+      if (to > 0 && scalars.may(set, i, j)) {
         Door door = doors[to - 1];
-        long price = states.stepPrice(set, i, j);
+        long price = scalars.stepPrice(set, i, j);
         step.leg(door.arriveOpen, i, j, first, last, next);
         next.raise(price);
         addOpen(first, last);
@@ -110,8 +112,8 @@ final class SetFloors implements CompletionBound {
       addOpen(first, last);
     }
     step.linger(open, first);
-    open.cut(first, limit - states.spent(set, i));
-    taken.cut(first, limit - states.spent(set, i));
+    open.cut(first, limit - scalars.spent(set, i));
+    taken.cut(first, limit - scalars.spent(set, i));
     if (!open.empty() || !taken.empty()) {
       keep(set, i, pauses);
     }
@@ -158,11 +160,12 @@ final class SetFloors implements CompletionBound {
       doors = Arrays.copyOf(doors, size * 2);
     }
     doors[size++] = door;
-    slot[set * n + i] = size;
+    slot[states.of(set, i)] = size;
   }
 
   private Door door(VisitSets sets, int set, int last) {
-    int found = slot[(int) sets.bits(set) * n + last];
+    int bits = (int) sets.bits(set);
+    int found = states.holds(bits) ? slot[states.of(bits, last)] : 0;
     return found == 0 ? null : doors[found - 1];
   }
 

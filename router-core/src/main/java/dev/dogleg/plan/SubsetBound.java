@@ -10,10 +10,10 @@ import java.util.Arrays;
  * <p>Maintainers: three passes over all (set, last visit), Held and Karp 1962. Forwards the
  * earliest second at which the last door can be left (least drives of the traffic about that time;
  * first in, first out makes it a bound). Backwards the latest second at which it may still be left,
- * where {@code mayLeaveOut} is false so that every booked visit gets served; and the least price of
+ * so that no more booked visits are left out than may be; and the least price of
  * the legs to come, each at its least over the seconds between the two; and likewise the least time
- * still needed, which prices overtime (with the break, where that is still to come). {@code 2^n *
- * n^2} steps, {@code 2^n * n} entries of 21 bytes.
+ * still needed, which prices overtime (with the break, where that is still to come). Sets of more
+ * visits than fit into the day are not looked at. 29 bytes a state.
  */
 final class SubsetBound implements CompletionBound {
   /** Most visits for which the table is built. */
@@ -22,6 +22,7 @@ final class SubsetBound implements CompletionBound {
   private static final int NEVER = Integer.MAX_VALUE / 4;
 
   private final int n;
+  private final SetStates states;
   private final DayModel model;
   private final LeastLegs legs;
   private final int[] earliest;
@@ -39,41 +40,42 @@ final class SubsetBound implements CompletionBound {
   private final long[] served = new long[1];
   private int firstVisit = -1;
 
-  SubsetBound(
-      DayModel model, DayValue value, LeastLegs legs, boolean mayLeaveOut, WorkMeter meter) {
+  /** Tables of days on which at most some number of booked visits is left out. */
+  SubsetBound(DayModel model, DayValue value, LeastLegs legs, int mayLeaveOut, WorkMeter meter) {
     this.model = model;
     this.legs = legs;
     n = model.size();
     terms = model.steps();
     free = terms.free();
-    count = mayLeaveOut ? new CountBound(model, legs) : null;
+    count = mayLeaveOut > 0 ? new CountBound(model, legs) : null;
     int sets = 1 << n;
-    earliest = new int[sets * n];
-    latest = new int[sets * n];
-    spent = new long[sets * n];
-    restSeconds = new int[sets * n];
-    rest = new long[sets * n];
-    best = new byte[sets * n];
+    states =
+        new SetStates(
+            n, count == null ? n : Math.min(count.mostServed(), Math.max(1, n - mayLeaveOut)));
+    earliest = states.filled(NEVER);
+    latest = new int[states.size()];
+    spent = new long[states.size()];
+    restSeconds = new int[states.size()];
+    rest = new long[states.size()];
+    best = new byte[states.size()];
     leftOut = new long[sets];
     for (int set = sets - 2; set >= 0; set--) {
       int lowest = Integer.numberOfTrailingZeros(~set);
       leftOut[set] = leftOut[set | 1 << lowest] + value.leftOut(lowest);
     }
     forwards();
-    meter.count((long) sets * n);
-    enough = mayLeaveOut ? DayValue.NONE : DayValue.BOOKED;
+    meter.count(states.size());
+    enough = DayValue.BOOKED * (mayLeaveOut + 1L);
     for (int set = sets - 1; set > 0; set--) {
-      for (int i = 0; i < n; i++) {
-        if ((set >>> i & 1) != 0) {
-          backwards(set, i, leftOut[set] < enough);
-        }
+      for (int last = states.holds(set) ? set : 0; last != 0; last &= last - 1) {
+        backwards(set, Integer.numberOfTrailingZeros(last), leftOut[set] < enough);
       }
     }
     long nobody = leftOut[0] < enough ? leftOut[0] : DayValue.NONE;
     long least = DayValue.NONE;
     int leastTime = NEVER;
     for (int j = 0; j < n; j++) {
-      int only = (1 << j) * n + j;
+      int only = states.of(1 << j, j);
       if (earliest[only] <= latest[only]) {
         int service = terms.service(n, j, 1);
         int until = latest[only] - service - legs.seconds(model.start(), j);
@@ -88,29 +90,30 @@ final class SubsetBound implements CompletionBound {
         }
       }
     }
-    day = Math.min(nobody, firstVisit < 0 ? DayValue.NONE : withEnd(least, leastTime, false));
+    day = Math.min(nobody, firstVisit < 0 ? DayValue.NONE : withEnd(least, leastTime, true));
   }
 
   private void forwards() {
-    Arrays.fill(earliest, NEVER);
     Arrays.fill(spent, DayValue.NONE);
     for (int j = 0; j < n; j++) {
       if (may(0, n, j)) {
-        reach(model.start(), model.from(), stepPrice(0, n, j), j, (1 << j) * n + j, 1);
+        reach(model.start(), model.from(), stepPrice(0, n, j), j, states.of(1 << j, j), 1);
       }
     }
     int sets = 1 << n;
     for (int set = 1; set < sets; set++) {
-      for (int i = 0; i < n; i++) {
-        int ready = earliest[set * n + i];
+      for (int last = states.grows(set) ? set : 0; last != 0; last &= last - 1) {
+        int i = Integer.numberOfTrailingZeros(last);
+        int state = states.of(set, i);
+        int ready = earliest[state];
         if (ready < NEVER) {
           for (int open = sets - 1 & ~set; open != 0; open &= open - 1) {
             int j = Integer.numberOfTrailingZeros(open);
             if (free) {
-              reach(i, ready, spent[set * n + i], j, (set | 1 << j) * n + j, 0);
+              reach(i, ready, spent[state], j, states.of(set | 1 << j, j), 0);
             } else if (may(set, i, j)) {
-              long cost = spent[set * n + i] + stepPrice(set, i, j);
-              reach(i, ready, cost, j, (set | 1 << j) * n + j, Integer.bitCount(set) + 1);
+              long cost = spent[state] + stepPrice(set, i, j);
+              reach(i, ready, cost, j, states.of(set | 1 << j, j), Integer.bitCount(set) + 1);
             }
           }
         }
@@ -148,12 +151,20 @@ final class SubsetBound implements CompletionBound {
     }
   }
 
-  /** {@return whether a day through a state may be worth less than a limit} */
+  /** {@return the states it knows} */
+  SetStates states() {
+    return states;
+  }
+
+  /**
+   * Whether a day through a state may be worth less than a limit. A break may lie in the waiting
+   * before, so none is counted.
+   */
   boolean alive(int set, int last, long limit) {
-    int state = set * n + last;
+    int state = states.of(set, last);
     return earliest[state] <= latest[state]
         && spent[state]
-                + withEnd(rest[state], earliest[state] + restSeconds[state], mayBeSingle(set))
+                + withEnd(rest[state], earliest[state] + restSeconds[state], true)
             < limit;
   }
 
@@ -163,17 +174,17 @@ final class SubsetBound implements CompletionBound {
 
   /** {@return least price of the legs up to the last door of a state} */
   long spent(int set, int last) {
-    return spent[set * n + last];
+    return spent[states.of(set, last)];
   }
 
   /** {@return first second at which the last door of a state can be left} */
   int earliest(int set, int last) {
-    return earliest[set * n + last];
+    return earliest[states.of(set, last)];
   }
 
   /** {@return last second at which the last door of a state can be left} */
   int latest(int set, int last) {
-    return latest[set * n + last];
+    return latest[states.of(set, last)];
   }
 
   /** {@return value of leaving out all visits that a set does not hold} */
@@ -193,7 +204,7 @@ final class SubsetBound implements CompletionBound {
   }
 
   private void backwards(int set, int i, boolean mayEnd) {
-    int state = set * n + i;
+    int state = states.of(set, i);
     int from = earliest[state];
     int until = -1;
     long least = DayValue.NONE;
@@ -207,9 +218,9 @@ final class SubsetBound implements CompletionBound {
         leastTime = legs.seconds(i, model.end(), from, home);
         least = legs.price(i, model.end(), from, home) + leftOut[set] + endPrice(set, i);
       }
-      for (int open = (1 << n) - 1 & ~set; open != 0; open &= open - 1) {
+      for (int open = states.grows(set) ? (1 << n) - 1 & ~set : 0; open != 0; open &= open - 1) {
         int j = Integer.numberOfTrailingZeros(open);
-        int next = (set | 1 << j) * n + j;
+        int next = states.of(set | 1 << j, j);
         int service = free ? model.service(j) : terms.service(i, j, Integer.bitCount(set) + 1);
         int leave = Math.min(model.latestArrival(j), latest[next] - service) - legs.seconds(i, j);
         if (leave >= from && may(set, i, j)) {
@@ -254,7 +265,7 @@ final class SubsetBound implements CompletionBound {
   @Override
   public long after(VisitSets sets, int set, int last, boolean taken, int earliestLeave) {
     int bits = (int) sets.bits(set);
-    int state = bits * n + last;
+    int state = states.of(bits, last);
     if (earliestLeave > latest[state]) {
       return DayValue.NONE;
     }
@@ -268,7 +279,7 @@ final class SubsetBound implements CompletionBound {
 
   @Override
   public int latest(VisitSets sets, int set, int last) {
-    return latest[(int) sets.bits(set) * n + last];
+    return latest[states.of((int) sets.bits(set), last)];
   }
 
   @Override
@@ -281,7 +292,7 @@ final class SubsetBound implements CompletionBound {
     int[] order = new int[n];
     int length = 0;
     int set = 0;
-    for (int j = firstVisit; j >= 0; j = best[set * n + j]) {
+    for (int j = firstVisit; j >= 0; j = best[states.of(set, j)]) {
       order[length++] = j;
       set |= 1 << j;
     }

@@ -12,7 +12,7 @@ import java.util.Arrays;
  */
 final class LegCells {
   /** Durations of one cell differ by about this part of the least one. */
-  private static final int PART = 128;
+  private static final int PART = 256;
 
   /** Cells of which the rest of a day that changes ever on becomes one. */
   private static final int MOST = 512;
@@ -24,7 +24,7 @@ final class LegCells {
 
   /** Cells of a leg between two places, left within a span of the day. */
   static LegCells of(TravelTimes travel, int i, int j, int from, int to, int leastDrive) {
-    Growing cells = new Growing(leastDrive / PART + 2);
+    Growing cells = new Growing(leastDrive / PART + 1);
     for (long t = from; t <= to; ) {
       if (cells.spans > MOST) {
         cells.add(to, leastDrive, Integer.MAX_VALUE / 2);
