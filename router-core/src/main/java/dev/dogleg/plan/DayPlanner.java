@@ -48,7 +48,8 @@ public final class DayPlanner {
         proven
             ? Proof.Kind.PROVEN_BEST
             : meter.signalled() ? Proof.Kind.CLOCK_LIMIT : Proof.Kind.WORK_LIMIT;
-    List<NoRoom> noRoom = new Reasons(request, day, answer.order(), proven, meter).list();
+    WorkMeter forReasons = new WorkMeter(request.effort(), stop);
+    List<NoRoom> noRoom = new Reasons(request, day, answer.order(), proven, forReasons).list();
     return new DayPlan(
         request.shift(),
         timed.stops(),

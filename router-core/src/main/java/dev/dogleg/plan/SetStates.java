@@ -26,17 +26,6 @@ final class SetStates {
     size = next;
   }
 
-  /** {@return how many there would be} */
-  static long count(int n, int most) {
-    long states = 0;
-    long sets = 1;
-    for (int k = 1; k <= Math.min(n, most); k++) {
-      sets = sets * (n - k + 1) / k;
-      states += sets * k;
-    }
-    return states;
-  }
-
   /** {@return number of states} */
   int size() {
     return size;

@@ -3,7 +3,9 @@
  *
  * <p><b>What it is.</b> {@link dev.dogleg.plan.DayPlanner} turns a {@code DayRequest} into a {@code
  * DayPlan}. First the fewest booked visits left out, then least cost; what has no room is named
- * with its true reason.
+ * with its true reason. For a week, {@link dev.dogleg.plan.SetBounds} lists every set of visits a
+ * day may serve with a cost it cannot be below, and {@link dev.dogleg.plan.SetDays} gives the best
+ * day of one set.
  *
  * <p><b>Needs.</b> Travel times that are first in, first out; an effort limit in steps. No LP
  * library. <b>Promises.</b> A plan marked {@code PROVEN_BEST} cannot be beaten under {@code
