@@ -91,7 +91,7 @@ final class FitsTogether {
     CompletionBound bound =
         part.size() > SubsetBound.MOST
             ? new NearestBound(part, value, legs)
-            : new SubsetBound(part, value, legs, false, meter);
+            : new SubsetBound(part, value, legs, 0, meter);
     if (bound.ofDay() >= DayValue.BOOKED) {
       return false;
     }

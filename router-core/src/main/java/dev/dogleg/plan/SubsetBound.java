@@ -10,10 +10,10 @@ import java.util.Arrays;
  * <p>Maintainers: three passes over all (set, last visit), Held and Karp 1962. Forwards the
  * earliest second at which the last door can be left (least drives of the traffic about that time;
  * first in, first out makes it a bound). Backwards the latest second at which it may still be left,
- * so that no more booked visits are left out than may be; and the least price of
- * the legs to come, each at its least over the seconds between the two; and likewise the least time
- * still needed, which prices overtime (with the break, where that is still to come). Sets of more
- * visits than fit into the day are not looked at. 29 bytes a state.
+ * so that no more booked visits are left out than may be; and the least price of the legs to come,
+ * each at its least over the seconds between the two; and likewise the least time still needed,
+ * which prices overtime (with the break, where that is still to come). Sets of more visits than fit
+ * into the day are not looked at. 29 bytes a state.
  */
 final class SubsetBound implements CompletionBound {
   /** Most visits for which the table is built. */
@@ -163,9 +163,7 @@ final class SubsetBound implements CompletionBound {
   boolean alive(int set, int last, long limit) {
     int state = states.of(set, last);
     return earliest[state] <= latest[state]
-        && spent[state]
-                + withEnd(rest[state], earliest[state] + restSeconds[state], true)
-            < limit;
+        && spent[state] + withEnd(rest[state], earliest[state] + restSeconds[state], true) < limit;
   }
 
   private static boolean mayBeSingle(int set) {
@@ -265,6 +263,9 @@ final class SubsetBound implements CompletionBound {
   @Override
   public long after(VisitSets sets, int set, int last, boolean taken, int earliestLeave) {
     int bits = (int) sets.bits(set);
+    if (!states.holds(bits)) {
+      return DayValue.NONE;
+    }
     int state = states.of(bits, last);
     if (earliestLeave > latest[state]) {
       return DayValue.NONE;
@@ -279,7 +280,8 @@ final class SubsetBound implements CompletionBound {
 
   @Override
   public int latest(VisitSets sets, int set, int last) {
-    return latest[states.of((int) sets.bits(set), last)];
+    int bits = (int) sets.bits(set);
+    return states.holds(bits) ? latest[states.of(bits, last)] : -1;
   }
 
   @Override
