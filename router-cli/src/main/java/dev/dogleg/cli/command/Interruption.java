@@ -9,10 +9,10 @@ import java.util.concurrent.TimeUnit;
  * Ctrl-C while a plan is being made: the run is asked to stop and is given time to write what it
  * has.
  *
- * <p>While it is open, the end of the process waits until it is closed, at most a minute.
+ * <p>While it is open, the end of the process waits until it is closed, at most three minutes.
  */
 final class Interruption implements AutoCloseable {
-  private static final Duration PATIENCE = Duration.ofSeconds(60);
+  private static final Duration PATIENCE = Duration.ofSeconds(180);
 
   private final CountDownLatch done = new CountDownLatch(1);
   private final Thread hook = new Thread(this::holdUp, "dogleg-interruption");
