@@ -22,8 +22,11 @@ import dev.dogleg.cli.prepare.PreparedWeek;
 import dev.dogleg.cli.prepare.WeekPreparation;
 import dev.dogleg.cli.terms.VanDay;
 import dev.dogleg.cli.terms.VanDays;
+import dev.dogleg.fault.Fault;
 import dev.dogleg.fault.FaultException;
 import dev.dogleg.fault.Faults;
+import dev.dogleg.fault.Severity;
+import dev.dogleg.fault.Where;
 import dev.dogleg.itinerary.Proof;
 import dev.dogleg.itinerary.WeekPlan;
 import dev.dogleg.model.Booking;
@@ -32,8 +35,10 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Plans several days together: prepare, plan, audit, write, print. */
 final class WeekRun {
@@ -59,6 +64,7 @@ final class WeekRun {
    */
   Optional<ExitCode> run(List<LocalDate> dates) throws IOException {
     List<VanDay> days = VanDays.of(input.book().business(), input.book().week().days(), dates);
+    vanTwice(days);
     EarlierPlan earlier = new EarlierPlanFile(folder(), order.fresh(), faults).read();
     List<Booking> bookings =
         WeekPreparation.candidates(input.book(), days, dates, earlier, input.rows(), faults);
@@ -92,6 +98,26 @@ final class WeekRun {
     } catch (FaultException failed) {
       failed.faults().forEach(faults::add);
       return Optional.empty();
+    }
+  }
+
+  /** Two groomers cannot drive one van: each day is planned as if they could, and it is said. */
+  private void vanTwice(List<VanDay> days) {
+    Set<String> seen = new HashSet<>();
+    Set<String> said = new HashSet<>();
+    for (VanDay day : days) {
+      if (!seen.add(day.day().date() + " " + day.van().id()) && said.add(day.van().id())) {
+        faults.add(
+            new Fault(
+                "van-twice",
+                Severity.LOOK,
+                Where.file(input.card()).at("groomers." + day.groomer().id() + ".van"),
+                day.van().name(),
+                "a van of its own was expected; on "
+                    + day.day().date()
+                    + " another groomer drives this one too",
+                "name a van for each groomer, or give one of them the day off"));
+      }
     }
   }
 
