@@ -83,16 +83,12 @@ final class DayEngine {
 
   private DayAnswer below(
       SubsetBound states, DayValue value, FirstPlan first, long limit, WorkMeter meter) {
-    CompletionBound bound = floors(states, limit, meter);
+    TankNeed tanks = new TankNeed(day, value, limit);
+    CompletionBound bound = new SetFloors(day, states, limit, tanks, meter);
     if (bound.ofDay() >= limit) {
       return new DayAnswer(first.order(), first.value(), limit);
     }
     return between(bound, value, first, limit, meter);
-  }
-
-  /** Bounds by the hour do not know that a water stop may take the place of priced waiting. */
-  private CompletionBound floors(SubsetBound states, long limit, WorkMeter meter) {
-    return day.steps().mostStops() > 0 ? states : new SetFloors(day, states, limit, meter);
   }
 
   /** A narrow search for a good day, then the whole one for a better. */

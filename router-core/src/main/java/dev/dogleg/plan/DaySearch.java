@@ -26,6 +26,7 @@ final class DaySearch {
   private final WorkMeter meter;
   private final StopStep step;
   private final StepTerms terms;
+  private final TankNeed tanks;
   private final VisitSets sets;
   private final Trails trails = new Trails();
   private final RunEnvelope scratch;
@@ -106,6 +107,7 @@ final class DaySearch {
     this.n = day.size();
     this.step = new StopStep(day);
     this.terms = day.steps();
+    this.tanks = new TankNeed(day, value, limit);
     this.sets = new VisitSets(n);
     this.scratch = new RunEnvelope(day.waitPrice());
   }
@@ -219,12 +221,15 @@ final class DaySearch {
     if (!terms.free() && !terms.may(sets.rows(), sets.at(set), i, j, place)) {
       return;
     }
-    if (terms.water() && !terms.lasts(from.fresh + terms.fresh(j), from.grey + terms.grey(j))) {
+    int fresh = from.fresh + terms.fresh(j);
+    int grey = from.grey + terms.grey(j);
+    if (!terms.lasts(fresh, grey)) {
       return;
     }
     int with = sets.with(set, j);
-    long rest = bound.after(sets, with, j, true, 0);
-    if (rest >= best) {
+    int stops = tanks.stops(sets, with, fresh, grey);
+    long rest = bound.after(sets, with, j, true, 0, from.stops, stops);
+    if (rest >= best || (stops > 0 && from.stops + stops > terms.mostStops())) {
       return;
     }
     RunEnvelope source = from.runs;
@@ -237,13 +242,14 @@ final class DaySearch {
       step.linger(longestLinger(source, run, set, left, taken && breakAt == BreakAt.NOWHERE));
       step.toVisit(source, run, left, j, breakAt, service, price, scratch, source.trail(run));
     }
-    bound.clip(scratch, sets, with, j, taken, best);
+    bound.clip(scratch, sets, with, j, taken, best, from.stops, stops);
     Node reached = null;
     LoadedRuns target = null;
     int lastFrom = -2;
     int trail = -1;
     for (int run = 0; run < scratch.size(); run++) {
-      long total = scratch.cost(run) + bound.after(sets, with, j, taken, scratch.earliest(run));
+      int first = scratch.earliest(run);
+      long total = scratch.cost(run) + bound.after(sets, with, j, taken, first, from.stops, stops);
       if (total >= best) {
         continue;
       }

@@ -229,4 +229,17 @@ public final class StepTerms {
   public boolean lasts(int freshUsed, int greyMade) {
     return !water || (freshUsed <= freshTank && greyMade <= greyTank);
   }
+
+  /**
+   * Whether tanks filled so often can last at all.
+   *
+   * @param freshUsed fresh water used in all
+   * @param greyMade grey water made in all
+   * @param fillings how often
+   * @return whether both are enough
+   */
+  public boolean lasts(long freshUsed, long greyMade, int fillings) {
+    return !water
+        || (freshUsed <= (long) freshTank * fillings && greyMade <= (long) greyTank * fillings);
+  }
 }
