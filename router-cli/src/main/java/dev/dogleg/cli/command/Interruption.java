@@ -12,7 +12,7 @@ import java.util.concurrent.TimeUnit;
  * <p>While it is open, the end of the process waits until it is closed, at most three minutes.
  */
 final class Interruption implements AutoCloseable {
-  private static final Duration PATIENCE = Duration.ofSeconds(180);
+  private static final Duration PATIENCE = Duration.ofMinutes(3);
 
   private final CountDownLatch done = new CountDownLatch(1);
   private final Thread hook = new Thread(this::holdUp, "dogleg-interruption");

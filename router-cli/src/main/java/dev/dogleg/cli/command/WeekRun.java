@@ -158,11 +158,7 @@ final class WeekRun {
     WeekPlan plan;
     try (Interruption interruption = new Interruption(console)) {
       try (Progress bar = console.progress(task(week))) {
-        plan =
-            WeekPlanner.plan(
-                week.request(),
-                new WeekBar(bar, console, week.request().effort()),
-                interruption::asked);
+        plan = WeekPlanner.plan(week.request(), new WeekBar(bar, console), interruption::asked);
       }
       List<WeekFinding> findings = WeekAudit.check(week.request(), plan);
       if (!findings.isEmpty()) {
@@ -208,9 +204,7 @@ final class WeekRun {
 
   private static String task(PreparedWeek week) {
     int days = week.days().size();
-    return days == 1
-        ? "Planning " + week.days().get(0).title()
-        : "Planning " + days + " days together";
+    return days == 1 ? "Planning " + week.days().get(0).title() : "Planning " + days + " days";
   }
 
   private ExitCode report(boolean bookedLeftOut) {
