@@ -23,6 +23,7 @@ import dev.dogleg.itinerary.Finding;
 import dev.dogleg.itinerary.PlannedStop;
 import dev.dogleg.model.Booking;
 import dev.dogleg.model.BookingStatus;
+import dev.dogleg.model.Errand;
 import dev.dogleg.model.Groomer;
 import dev.dogleg.time.WorkDay;
 import java.nio.file.Path;
@@ -264,6 +265,15 @@ final class PlanCheck {
           if (!named) {
             breach(date + ": booking " + booking.id() + " is in no row. [left-out]");
           }
+        }
+      }
+      for (Errand errand : input.book().week().errands()) {
+        boolean today = errand.dates().single() && errand.dates().holds(date);
+        boolean named =
+            groups.stream()
+                .anyMatch(g -> g.rows().stream().anyMatch(r -> ids(r).contains(errand.id())));
+        if (today && !named) {
+          breach(date + ": errand " + errand.name() + " is in no row. [left-out]");
         }
       }
     }
