@@ -24,9 +24,8 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Plans day after day. A booking that may wait is offered to the earliest day first; several
- * groomers of a day are filled in the card's order. Choosing the days together comes with the week
- * planner.
+ * Plans a day of one groomer. A booking that may wait is served where there is room; days and
+ * groomers that are to be chosen among are the matter of {@link WeekRun}.
  */
 final class DaysRun {
   private final Preparation preparation;

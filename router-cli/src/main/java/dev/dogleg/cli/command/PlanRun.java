@@ -119,14 +119,15 @@ final class PlanRun {
     }
   }
 
-  /** Whether the book says more than one day alone can keep. */
+  /** Whether the book says more than one groomer's day alone can keep. */
   private static boolean saysMore(BookInput input) {
     Book book = input.book();
     boolean tanks =
         book.business().vans().stream()
             .anyMatch(van -> van.freshLitres().isPresent() || van.greyLitres().isPresent());
     boolean wishes = book.bookings().stream().anyMatch(b -> !b.terms().equals(BookingTerms.NONE));
-    return tanks
+    return book.business().groomers().size() > 1
+        || tanks
         || wishes
         || book.business().week().balance().isPresent()
         || !book.week().equals(WeekBook.NONE);
@@ -143,7 +144,7 @@ final class PlanRun {
     List<String> written = write(input, run);
     print(run, dates);
     console.say("");
-    console.say(PlanNotes.of(input, run.days(), dates));
+    console.say(PlanNotes.attribution(input.map()));
     written.forEach(file -> console.say("Written: " + file));
     String report = FaultReport.of(faults.all(), false);
     if (!report.isEmpty()) {

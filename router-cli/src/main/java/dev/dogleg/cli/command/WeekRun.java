@@ -190,7 +190,7 @@ final class WeekRun {
         days.size() == 1
             ? WeekText.alone(days, left, planned.proof())
             : WeekText.of(days, planned.values(), left, planned.proof()));
-    if (!planned.stability().isEmpty()) {
+    if (days.size() > 1 && !planned.stability().isEmpty()) {
       console.say(planned.stability());
     }
     if (planned.plan().proof().kind() == Proof.Kind.CLOCK_LIMIT) {
