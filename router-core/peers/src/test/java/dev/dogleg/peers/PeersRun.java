@@ -9,6 +9,8 @@ import dev.dogleg.plan.week.CustomaryWeeks;
 import dev.dogleg.plan.week.WeekPlanner;
 import java.util.List;
 import java.util.Locale;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 
 /** Overloaded weeks by the week planner and by the peers, in the same time; run by hand. */
 public final class PeersRun {
@@ -30,23 +32,23 @@ public final class PeersRun {
   /**
    * Runs, one line a run and a table.
    *
-   * @param args bookings, first seed, last seed, seconds for each run
+   * @param args bookings, first seed, last seed, processor seconds for each run
    */
   public static void main(String[] args) {
     Loader.loadNativeLibraries();
+    Logger.getLogger("com.graphhopper.jsprit").setLevel(Level.WARNING);
+    warmUp();
     int bookings = Integer.parseInt(args[0]);
     double seconds = Double.parseDouble(args[3]);
     List<PeersRun> all = List.of(new PeersRun(new RoutingPeer()), new PeersRun(new RuinPeer()));
     for (long seed = Long.parseLong(args[1]); seed <= Long.parseLong(args[2]); seed++) {
-      WeekRequest week =
-          CustomaryWeeks.week(
-              seed, new CustomaryWeeks.Shape(bookings, 1, 1.15, false, Long.MAX_VALUE / 4));
-      long start = System.nanoTime();
+      WeekRequest week = week(seed, bookings);
+      ThreadClock used = new ThreadClock();
       WeekPlan plan =
           WeekPlanner.plan(
               week,
               (left, cost, leftBound, costBound, steps) -> {},
-              () -> (System.nanoTime() - start) / 1e9 > seconds);
+              () -> used.over(seconds));
       List<WeekFinding> findings = WeekAudit.check(week, plan);
       if (!findings.isEmpty()) {
         throw new IllegalStateException("seed " + seed + ": " + findings);
@@ -58,7 +60,7 @@ public final class PeersRun {
           plan.leftOutCounted(),
           plan.costSixtieths(),
           plan.proof().kind(),
-          (System.nanoTime() - start) / 1e9);
+          used.seconds());
       for (PeersRun one : all) {
         one.compare(week, plan, seed, seconds);
       }
@@ -69,9 +71,22 @@ public final class PeersRun {
     all.forEach(PeersRun::row);
   }
 
+  private static WeekRequest week(long seed, int bookings) {
+    return CustomaryWeeks.week(
+        seed, new CustomaryWeeks.Shape(bookings, 1, 1.15, false, Long.MAX_VALUE / 4));
+  }
+
+  /** Classes are loaded and compiled before anybody's time counts. */
+  private static void warmUp() {
+    WeekRequest small = week(1_000, 20);
+    WeekPlanner.plan(small);
+    new RoutingPeer().search(small, 2, 1);
+    new RuinPeer().search(small, 2, 1);
+  }
+
   private void compare(WeekRequest week, WeekPlan plan, long weekSeed, double seconds) {
     for (long seed = 1; seed <= SEEDS; seed++) {
-      long start = System.nanoTime();
+      ThreadClock used = new ThreadClock();
       JudgedWeek judged = JudgedWeek.of(week, peer.search(week, seconds, seed));
       if (!judged.breaches().isEmpty()) {
         throw new IllegalStateException(peer.title() + ": " + judged.breaches());
@@ -97,7 +112,7 @@ public final class PeersRun {
           judged.leftOut(),
           judged.costSixtieths(),
           more == 0 ? String.format(Locale.ROOT, " (%+.3f %%)", margin) : "",
-          (System.nanoTime() - start) / 1e9);
+          used.seconds());
     }
   }
 

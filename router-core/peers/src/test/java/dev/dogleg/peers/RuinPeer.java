@@ -3,17 +3,16 @@ package dev.dogleg.peers;
 import com.graphhopper.jsprit.core.algorithm.VehicleRoutingAlgorithm;
 import com.graphhopper.jsprit.core.algorithm.box.Jsprit;
 import com.graphhopper.jsprit.core.algorithm.state.StateManager;
-import com.graphhopper.jsprit.core.algorithm.termination.TimeTermination;
 import com.graphhopper.jsprit.core.problem.Location;
 import com.graphhopper.jsprit.core.problem.VehicleRoutingProblem;
 import com.graphhopper.jsprit.core.problem.constraint.ConstraintManager;
 import com.graphhopper.jsprit.core.problem.constraint.HardRouteConstraint;
 import com.graphhopper.jsprit.core.problem.cost.AbstractForwardVehicleRoutingTransportCosts;
 import com.graphhopper.jsprit.core.problem.driver.Driver;
-import com.graphhopper.jsprit.core.problem.job.Job;
 import com.graphhopper.jsprit.core.problem.job.Service;
 import com.graphhopper.jsprit.core.problem.solution.VehicleRoutingProblemSolution;
 import com.graphhopper.jsprit.core.problem.solution.route.VehicleRoute;
+import com.graphhopper.jsprit.core.problem.solution.route.activity.TourActivity;
 import com.graphhopper.jsprit.core.problem.vehicle.Vehicle;
 import com.graphhopper.jsprit.core.problem.vehicle.VehicleImpl;
 import com.graphhopper.jsprit.core.problem.vehicle.VehicleTypeImpl;
@@ -53,9 +52,8 @@ final class RuinPeer implements WeekPeer {
             .setProperty(Jsprit.Parameter.ITERATIONS, Integer.toString(Integer.MAX_VALUE))
             .setObjectiveFunction(solution -> cost(legs, solution))
             .buildAlgorithm();
-    TimeTermination clock = new TimeTermination((long) (seconds * 1000));
-    algorithm.setPrematureAlgorithmTermination(clock);
-    algorithm.addListener(clock);
+    ThreadClock used = new ThreadClock();
+    algorithm.setPrematureAlgorithmTermination(found -> used.over(seconds));
     VehicleRoutingProblemSolution best = Solutions.bestOf(algorithm.searchSolutions());
     List<List<Integer>> orders = new ArrayList<>();
     for (int day = 0; day < week.days().size(); day++) {
@@ -131,23 +129,9 @@ final class RuinPeer implements WeekPeer {
     return (double) sum;
   }
 
-  /** Services have one activity each, so the jobs' order is the route's. */
   private static List<Integer> order(VehicleRoute route) {
-    List<Integer> order = new ArrayList<>();
-    for (Job job : jobs(route)) {
-      order.add(number(job.getId()));
-    }
-    return order;
-  }
-
-  private static List<Job> jobs(VehicleRoute route) {
     return route.getActivities().stream()
-        .map(
-            activity ->
-                ((com.graphhopper.jsprit.core.problem.solution.route.activity.TourActivity
-                            .JobActivity)
-                        activity)
-                    .getJob())
+        .map(activity -> number(((TourActivity.JobActivity) activity).getJob().getId()))
         .toList();
   }
 }

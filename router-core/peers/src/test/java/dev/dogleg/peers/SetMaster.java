@@ -38,7 +38,8 @@ final class SetMaster {
    * @param countBound what the linear program says of the count, in fractions
    * @param columns columns in the pool
    * @param chosen the columns taken
-   * @param near the columns of the last whole-number program, those that a better answer might hold, likeliest first
+   * @param near the columns of the last whole-number program, those that a better answer might
+   *     hold, likeliest first
    */
   record Best(
       int leftOutCounted,

@@ -15,7 +15,7 @@ interface WeekPeer {
    * Searches.
    *
    * @param week the week
-   * @param seconds how long, on the clock
+   * @param seconds how long, in processor seconds of this thread
    * @param seed draws what can be drawn
    * @return for each van-day the numbers of its bookings in the order served
    */
