@@ -15,6 +15,7 @@ import java.util.logging.Logger;
 /** Overloaded weeks by the week planner and by the peers, in the same time; run by hand. */
 public final class PeersRun {
   private static final int SEEDS = 3;
+  private static final Logger JSPRIT = Logger.getLogger("com.graphhopper.jsprit");
 
   private final WeekPeer peer;
   private int runs;
@@ -36,7 +37,7 @@ public final class PeersRun {
    */
   public static void main(String[] args) {
     Loader.loadNativeLibraries();
-    Logger.getLogger("com.graphhopper.jsprit").setLevel(Level.WARNING);
+    JSPRIT.setLevel(Level.WARNING);
     warmUp();
     int bookings = Integer.parseInt(args[0]);
     double seconds = Double.parseDouble(args[3]);
@@ -46,9 +47,7 @@ public final class PeersRun {
       ThreadClock used = new ThreadClock();
       WeekPlan plan =
           WeekPlanner.plan(
-              week,
-              (left, cost, leftBound, costBound, steps) -> {},
-              () -> used.over(seconds));
+              week, (left, cost, leftBound, costBound, steps) -> {}, () -> used.over(seconds));
       List<WeekFinding> findings = WeekAudit.check(week, plan);
       if (!findings.isEmpty()) {
         throw new IllegalStateException("seed " + seed + ": " + findings);

@@ -22,7 +22,7 @@ class SecondSolverTest {
   }
 
   @ParameterizedTest(name = "seed {0}")
-  @ValueSource(longs = {1, 2, 4, 6})
+  @ValueSource(longs = {2, 4, 6})
   void theWeekCostsWhatAPoolOfAllSetsAndALibraryProve(long seed) {
     WeekRequest week = PoolWeeks.week(seed);
     SetMaster.Best best = SecondSolver.solve(week, PoolWeeks.Kind.of(seed).traffic());
