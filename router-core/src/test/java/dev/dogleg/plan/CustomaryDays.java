@@ -74,6 +74,27 @@ public final class CustomaryDays {
         DayRequest.USUAL_EFFORT);
   }
 
+  /**
+   * A day with more visits than room.
+   *
+   * @param seed seed
+   * @param n visits, all booked, each of 50 minutes and more
+   * @return the request
+   */
+  public static DayRequest crowded(long seed, int n) {
+    DayRequest day = day(seed, n, 0);
+    List<Visit> visits =
+        day.visits().stream()
+            .map(visit -> Visit.booked(visit.id(), visit.place(), longer(visit)))
+            .toList();
+    return new DayRequest(
+        day.shift(), visits, day.travel(), day.prices(), day.seed(), day.effort());
+  }
+
+  private static int longer(Visit visit) {
+    return 3000 + visit.serviceSeconds() % 900;
+  }
+
   /** About when each door would be reached, driving to the nearest next one. */
   private static int[] promised(double[] x, double[] y, int service) {
     int n = x.length - 1;

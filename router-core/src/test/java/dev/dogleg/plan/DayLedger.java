@@ -2,6 +2,7 @@ package dev.dogleg.plan;
 
 import dev.dogleg.itinerary.DayPlan;
 import dev.dogleg.itinerary.DayRequest;
+import dev.dogleg.itinerary.NoRoom;
 import dev.dogleg.itinerary.Proof;
 import java.util.Arrays;
 
@@ -31,6 +32,13 @@ public final class DayLedger {
     row(text, 12, 0, 6, "20");
     row(text, 16, 0, 3, "300");
     row(text, 25, 80, 1, "-");
+    text.append(
+            "\nDays with more visits than room (`CustomaryDays.crowded`, seeds 1..3, cold):\n\n")
+        .append(
+            "| visits | left out | proven | reasons true | slowest s |\n|---|---|---|---|---|\n");
+    for (int n : new int[] {12, 14, 16, 20}) {
+      crowded(text, n);
+    }
     BenchmarkPage.write("Day", text.toString());
     System.out.println(text);
   }
@@ -52,5 +60,26 @@ public final class DayLedger {
     text.append(
         "| %d | %d %% | %d of %d | %.2f | %.2f | %s |\n"
             .formatted(n, windows, proven, SEEDS, millis[SEEDS / 2], millis[SEEDS - 1], target));
+  }
+
+  private static void crowded(StringBuilder text, int n) {
+    StringBuilder leftOut = new StringBuilder();
+    int proven = 0;
+    int reasons = 0;
+    int told = 0;
+    double slowest = 0;
+    for (int seed = 1; seed <= 3; seed++) {
+      DayRequest request = CustomaryDays.crowded(seed, n);
+      long start = PublishedResults.processorNanos();
+      DayPlan plan = DayPlanner.plan(request);
+      slowest = Math.max(slowest, (PublishedResults.processorNanos() - start) / 1e9);
+      leftOut.append(seed == 1 ? "" : ", ").append(plan.leftOutBooked());
+      proven += plan.proof().kind() == Proof.Kind.PROVEN_BEST ? 1 : 0;
+      reasons += plan.noRoom().size();
+      told += (int) plan.noRoom().stream().filter(r -> r.why() != NoRoom.Why.NOT_FOUND).count();
+    }
+    text.append(
+        "| %d | %s | %d of 3 | %d of %d | %.1f |\n"
+            .formatted(n, leftOut, proven, told, reasons, slowest));
   }
 }
