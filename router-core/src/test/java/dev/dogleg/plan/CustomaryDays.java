@@ -15,6 +15,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.SplittableRandom;
 
 /**
@@ -36,6 +37,23 @@ public final class CustomaryDays {
    * @return the request; services fill about two thirds of the shift
    */
   public static DayRequest day(long seed, int n, int windows) {
+    return day(seed, n, windows, OptionalInt.empty());
+  }
+
+  /**
+   * A day on which every owner was told a span for arrival.
+   *
+   * @param seed seed
+   * @param n visits, all booked
+   * @param minutes length of each span, from a whole quarter of an hour: groomers tell one hour,
+   *     two where little is certain (common practice, no source)
+   * @return the request; services fill about two thirds of the shift
+   */
+  public static DayRequest told(long seed, int n, int minutes) {
+    return day(seed, n, 100, OptionalInt.of(minutes));
+  }
+
+  private static DayRequest day(long seed, int n, int windows, OptionalInt told) {
     SplittableRandom random = new SplittableRandom(seed * 1_000_003 + n);
     double size = n <= 12 ? 1 : 0.6;
     double[] x = new double[n + 1];
@@ -52,7 +70,11 @@ public final class CustomaryDays {
           Visit.booked("v%02d".formatted(i), i, service * (70 + random.nextInt(60)) / 100);
       visits.add(
           random.nextInt(100) < windows
-              ? visit.arriving(List.of(window(random, promised[i])))
+              ? visit.arriving(
+                  List.of(
+                      told.isPresent()
+                          ? toldSpan(random, promised[i], told.getAsInt())
+                          : window(random, promised[i])))
               : visit);
     }
     DayShift shift =
@@ -121,6 +143,13 @@ public final class CustomaryDays {
 
   private static double far(double[] x, double[] y, int i, int j) {
     return Math.hypot(x[i] - x[j], y[i] - y[j]);
+  }
+
+  /** A span of so many minutes from a whole quarter of an hour that begins before the time. */
+  private static TimeWindow toldSpan(SplittableRandom random, int promised, int minutes) {
+    int from = promised - random.nextInt(minutes * 60);
+    int start = Math.max(8 * 3600, from / 900 * 900);
+    return new TimeWindow(start, start + 60 * minutes);
   }
 
   /** Two to four hours from a whole half hour, about the time promised. */
