@@ -84,12 +84,6 @@ final class ColumnPool {
     known[column] = Known.EXACT;
   }
 
-  /** Puts a smaller bound in the place of a cost. */
-  void lower(int column, long leastCost) {
-    cost[column] = leastCost;
-    known[column] = Known.BOUND;
-  }
-
   boolean serves(int column, int booking) {
     return (sets[column * words + (booking >>> 6)] >>> booking & 1) != 0;
   }

@@ -54,7 +54,7 @@ final class KnownOrders {
   KnownOrders(VanKind kind, Prices prices, WorkCount work) {
     this.kind = kind;
     this.work = work;
-    relaxed = new RelaxedOrder(kind, prices);
+    relaxed = new RelaxedOrder(kind, new RelaxedDay(kind, prices));
   }
 
   VanKind kind() {

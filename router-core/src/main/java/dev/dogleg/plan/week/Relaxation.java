@@ -29,7 +29,6 @@ final class Relaxation {
   private final long wayOut;
   private final long enough;
   private final List<RowCut> cuts;
-  private boolean settling = true;
   private int[] columns;
   private WeekBound best;
   private MasterLp.Answer last;
@@ -71,12 +70,6 @@ final class Relaxation {
             .toArray();
   }
 
-  /** Takes the pool's costs as they are, without asking for exact ones. */
-  Relaxation unsettled() {
-    settling = false;
-    return this;
-  }
-
   /** Prices out the pool and settles the columns in use. */
   void solve() {
     settled = false;
@@ -110,7 +103,7 @@ final class Relaxation {
   private boolean settle() {
     boolean changed = false;
     for (int j = 0; j < columns.length; j++) {
-      if (settling && last.use()[j] > USED && !problem.pool().isExact(columns[j])) {
+      if (last.use()[j] > USED && !problem.pool().isExact(columns[j])) {
         long before = problem.pool().cost(columns[j]);
         problem.settle(columns[j]);
         long after = problem.pool().cost(columns[j]);

@@ -15,10 +15,10 @@ import dev.dogleg.time.TimeWindow;
  * <p>A partial day is a <i>run</i> {@code (a, b, c)}: ready to leave its last door at a second of
  * {@code a..b} for the cost {@code c} (the start of the day slides along), later for the waiting
  * since {@code b}. Made easier: durations are rounded down ({@link RelaxedLegs}); several windows
- * are one from the first to the last; of the rules only shorter services count; water is left away
- * (but where it may be taken, waiting is free, because a water stop may take its place); waiting
- * never costs more than driving (so that lingering at a door pays only where the drive gets
- * shorter).
+ * are one from the first to the last; of the rules only services count, from the shortest to the
+ * longest; water is left away (but where it may be taken, waiting is free, because a water stop may
+ * take its place); waiting never costs more than driving (so that lingering at a door pays only
+ * where the drive gets shorter).
  */
 final class RelaxedDay {
   /** Receives a partial day. */
@@ -36,6 +36,7 @@ final class RelaxedDay {
   final boolean hasBreak;
   final RelaxedLegs legs;
   final int[] service;
+  private final int[] longest;
   final int[] open;
   final int[] close;
   final int[] doneBy;
@@ -46,7 +47,6 @@ final class RelaxedDay {
   private final int breakFrom;
   private final int breakTo;
   private final int shiftEnd;
-  private final boolean unpriced;
   private final long driven;
   private final long waited;
   private final long overtime;
@@ -57,7 +57,6 @@ final class RelaxedDay {
     DayShift shift = kind.day().shift();
     from = shift.hours().fromSeconds();
     shiftEnd = shift.hours().toSeconds();
-    unpriced = false;
     latestEnd = shift.latestEndSeconds();
     hasBreak = shift.breakRule().isPresent();
     breakLength = shift.breakRule().map(BreakRule::lengthSeconds).orElse(0);
@@ -73,6 +72,7 @@ final class RelaxedDay {
     place[n] = shift.startPlace();
     place[n + 1] = shift.endPlace();
     service = new int[n];
+    longest = new int[n];
     open = new int[n];
     close = new int[n];
     doneBy = new int[n];
@@ -82,6 +82,7 @@ final class RelaxedDay {
       Visit visit = kind.visit(j);
       place[j] = visit.place();
       service[j] = leastService(visit, kind);
+      longest[j] = longestService(visit, kind);
       first[j] = visit.first();
       TimeWindow lastVan = visit.vanWithin().get(visit.vanWithin().size() - 1);
       TimeWindow lastArrival = visit.arriveWithin().get(visit.arriveWithin().size() - 1);
@@ -129,65 +130,18 @@ final class RelaxedDay {
     return seconds;
   }
 
-  /** The same day where nothing costs anything: what is possible alone counts. */
-  private RelaxedDay(RelaxedDay day) {
-    n = day.n;
-    from = day.from;
-    latestEnd = day.latestEnd;
-    hasBreak = day.hasBreak;
-    legs = day.legs;
-    service = day.service;
-    open = day.open;
-    close = day.close;
-    doneBy = day.doneBy;
-    leaveBy = day.leaveBy;
-    first = day.first;
-    home = day.home;
-    breakLength = day.breakLength;
-    breakFrom = day.breakFrom;
-    breakTo = day.breakTo;
-    shiftEnd = day.shiftEnd;
-    unpriced = true;
-    driven = 0;
-    waited = 0;
-    overtime = 0;
-    endPrice = 0;
-  }
-
-  /** {@return the same day where nothing costs anything} */
-  RelaxedDay free() {
-    return new RelaxedDay(this);
-  }
-
-  int breakLength() {
-    return breakLength;
-  }
-
-  int breakFrom() {
-    return breakFrom;
-  }
-
-  int breakTo() {
-    return breakTo;
-  }
-
-  /** {@return least cost of a leg left within a span; only where a road leads} */
-  long leastCost(int i, int j, int earliest, int latest) {
-    int[] ends = legs.spanEnds(i, j);
-    int[] seconds = legs.spanSeconds(i, j);
-    int least = Integer.MAX_VALUE;
-    int spanStart = from;
-    for (int span = 0; span < ends.length && spanStart <= latest; span++) {
-      if (ends[span] >= earliest) {
-        least = Math.min(least, seconds[span]);
+  private static int longestService(Visit visit, VanKind kind) {
+    int longest = visit.serviceSeconds();
+    int changeovers = 0;
+    for (DayRule rule : kind.day().terms().rules()) {
+      if (rule instanceof DayRule.PlaceMinutes minutes && minutes.visits().contains(visit.id())) {
+        int changed = (int) (((long) longest * minutes.timesThousandths() + 500) / 1000);
+        longest = Math.max(longest, changed + minutes.plusSeconds());
+      } else if (rule instanceof DayRule.Changeover over && over.to().contains(visit.id())) {
+        changeovers += over.seconds();
       }
-      spanStart = ends[span] == Integer.MAX_VALUE ? Integer.MAX_VALUE : ends[span] + 1;
     }
-    return price(i, j) + driven * (least == Integer.MAX_VALUE ? legs.least(i, j) : least);
-  }
-
-  private long price(int i, int j) {
-    return unpriced ? 0 : legs.price(i, j);
+    return longest + changeovers;
   }
 
   private static int leastService(Visit visit, VanKind kind) {
@@ -201,31 +155,14 @@ final class RelaxedDay {
     return least;
   }
 
-  /** {@return first second at which each door may be left, by whatever way it is reached} */
-  int[] readySeconds() {
-    int[] ready = new int[n];
-    for (int j = 0; j < n; j++) {
-      ready[j] =
-          legs.spanEnds(n, j) == null
-              ? Integer.MAX_VALUE / 4
-              : Math.max(open[j], from + legs.least(n, j)) + service[j];
-    }
-    boolean earlier = true;
-    while (earlier) {
-      earlier = false;
-      for (int i = 0; i < n; i++) {
-        for (int j = 0; j < n; j++) {
-          if (legs.spanEnds(i, j) != null) {
-            int by = Math.max(open[j], ready[i] + legs.least(i, j)) + service[j];
-            if (by < ready[j]) {
-              ready[j] = by;
-              earlier = true;
-            }
-          }
-        }
-      }
-    }
-    return ready;
+  /** {@return earliest start of the break} */
+  int breakFrom() {
+    return breakFrom;
+  }
+
+  /** {@return length of the break} */
+  int breakLength() {
+    return breakLength;
   }
 
   /** {@return number of the start place among the nodes} */
@@ -266,7 +203,7 @@ final class RelaxedDay {
     int until = i < n ? leaveBy[i] : latestEnd;
     int[] ends = legs.spanEnds(i, j);
     int[] seconds = legs.spanSeconds(i, j);
-    long fixed = c + price(i, j);
+    long fixed = c + legs.price(i, j);
     int fastest = Integer.MAX_VALUE;
     int spanStart = from;
     for (int span = 0; span < ends.length && spanStart <= until; span++) {
@@ -309,7 +246,8 @@ final class RelaxedDay {
     }
     cost += waited * Math.max(0, open[j] - b);
     a = Math.max(a, open[j]) + service[j];
-    b = Math.min(doneBy[j], Math.max(b, open[j]) + service[j]);
+    // A longer service may fill what would be waiting.
+    b = Math.min(doneBy[j], Math.max(b, open[j]) + longest[j]);
     if (a <= doneBy[j]) {
       sink.run(a, b, cost, taken || breakThere);
     }
@@ -333,7 +271,7 @@ final class RelaxedDay {
       }
       spanStart = ends[span] == Integer.MAX_VALUE ? Integer.MAX_VALUE : ends[span] + 1;
     }
-    return least >= NEVER ? NEVER : least + price(i, n + 1);
+    return least >= NEVER ? NEVER : least + legs.price(i, n + 1);
   }
 
   /** Price of ending the day at a time. */

@@ -1,6 +1,5 @@
 package dev.dogleg.plan.week;
 
-import dev.dogleg.itinerary.Prices;
 import java.util.Arrays;
 
 /**
@@ -23,9 +22,9 @@ final class RelaxedOrder implements RelaxedDay.RunSink {
   private long[] nextC = new long[32];
   private boolean[] nextTaken = new boolean[32];
 
-  RelaxedOrder(VanKind kind, Prices prices) {
+  RelaxedOrder(VanKind kind, RelaxedDay day) {
     this.kind = kind;
-    day = new RelaxedDay(kind, prices);
+    this.day = day;
     rules = new SetRules(kind);
   }
 

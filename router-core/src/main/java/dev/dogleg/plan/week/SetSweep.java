@@ -13,8 +13,8 @@ import java.util.stream.IntStream;
  *
  * <p>Maintainers: Held and Karp 1962 with runs as values; a run is dropped where another of the
  * same set and last visit is nowhere dearer (a day with its break behind it may take the place of
- * one without), or where {@link RestLabels} show that no end of the day brings it within the room.
- * A set is extended even where it cannot end itself: a break may still become possible.
+ * one without). A set is extended even where it cannot end itself: a break may still become
+ * possible.
  */
 final class SetSweep implements RelaxedDay.RunSink {
   /** Runs kept of one set and last visit, with the break taken and without. */
@@ -22,9 +22,6 @@ final class SetSweep implements RelaxedDay.RunSink {
 
   private final RelaxedDay day;
   private final SetRules rules;
-  private final PricedDay priced;
-  private final RestLabels rest;
-  private final long room;
   private final long[] extra;
   private final int words;
   private final int mostSets;
@@ -32,7 +29,6 @@ final class SetSweep implements RelaxedDay.RunSink {
   private boolean complete = true;
   private final List<int[]> foundSets = new ArrayList<>();
   private long[] foundCosts = new long[256];
-  private long[] foundReduced = new long[256];
 
   private List<Node> next = new ArrayList<>();
   private SetIndex index;
@@ -43,7 +39,6 @@ final class SetSweep implements RelaxedDay.RunSink {
   private final int[] byNeed;
   private final long[] grown;
   private int grownBy;
-  private long grownWorth;
   private Node reached;
 
   /** The partial days that serve one set. */
@@ -51,16 +46,14 @@ final class SetSweep implements RelaxedDay.RunSink {
     private final long[] set;
     private int size;
     private boolean never;
-    private final long worth;
     private int[] last = new int[6];
     private int[] a = new int[6];
     private int[] b = new int[6];
     private long[] c = new long[6];
     private boolean[] taken = new boolean[6];
 
-    Node(long[] set, long worth) {
+    Node(long[] set) {
       this.set = set;
-      this.worth = worth;
     }
 
     void add(RelaxedDay day, int j, int runA, int runB, long runC, boolean runTaken) {
@@ -117,28 +110,16 @@ final class SetSweep implements RelaxedDay.RunSink {
     }
   }
 
-  /** A sweep over every possible set. */
-  SetSweep(VanKind kind, RelaxedDay day, int mostSets) {
-    this(kind, day, null, null, 0, mostSets);
-  }
-
   /**
-   * A sweep over the sets within a room.
+   * A sweep.
    *
    * @param kind kind of van-day
-   * @param day its relaxed day, of which costs are told
-   * @param priced rewards; null: none, and everything is within the room
-   * @param rest what the rest of a day is worth at least; null where {@code priced} is
-   * @param room largest reduced cost of interest
+   * @param day its relaxed day
    * @param mostSets sets looked at, after which it gives up, see {@link #complete}
    */
-  SetSweep(
-      VanKind kind, RelaxedDay day, PricedDay priced, RestLabels rest, long room, int mostSets) {
+  SetSweep(VanKind kind, RelaxedDay day, int mostSets) {
     this.day = day;
     this.rules = new SetRules(kind);
-    this.priced = priced;
-    this.rest = rest;
-    this.room = room;
     this.mostSets = mostSets;
     words = Math.max(1, (day.n + Long.SIZE - 1) / Long.SIZE);
     extra = new long[kind.size()];
@@ -209,16 +190,15 @@ final class SetSweep implements RelaxedDay.RunSink {
       return;
     }
     grownBy = j;
-    grownWorth = reached != null ? reached.worth : priced == null ? 0 : priced.worth(grown);
     day.step(i, a, b, c, taken, j, this);
   }
 
   @Override
   public void run(int a, int b, long c, boolean taken) {
-    if (a + day.home[grownBy] <= day.latestEnd && hopeful(a, c, taken)) {
+    if (a + day.home[grownBy] <= day.latestEnd) {
       if (reached == null) {
         index.put(grown);
-        reached = new Node(grown.clone(), grownWorth);
+        reached = new Node(grown.clone());
         reached.never = rules.never(members(grown));
         next.add(reached);
       }
@@ -226,19 +206,6 @@ final class SetSweep implements RelaxedDay.RunSink {
         reached.add(day, grownBy, a, b, c, taken);
       }
     }
-  }
-
-  private boolean hopeful(int a, long c, boolean taken) {
-    if (priced == null) {
-      return true;
-    }
-    long left = room - priced.parts(c) + grownWorth;
-    if (rest.after(grownBy, a, grown, taken) <= left) {
-      return true;
-    }
-    // The day of one visit needs no break.
-    boolean single = Arrays.stream(grown).map(Long::bitCount).sum() == 1;
-    return single && rest.after(grownBy, a, grown, true) <= left;
   }
 
   private void finish(Node node) {
@@ -253,21 +220,15 @@ final class SetSweep implements RelaxedDay.RunSink {
     if (least >= RelaxedDay.NEVER || rules.incomplete(members)) {
       return;
     }
-    long driven = least + rules.price(members);
-    long reduced = priced == null ? 0 : priced.parts(driven) - node.worth;
-    long cost = driven;
+    long cost = least + rules.price(members);
     for (int j : members) {
       cost += extra[j];
     }
-    if (reduced <= room) {
-      if (foundSets.size() == foundCosts.length) {
-        foundCosts = Arrays.copyOf(foundCosts, 2 * foundCosts.length);
-        foundReduced = Arrays.copyOf(foundReduced, foundCosts.length);
-      }
-      foundCosts[foundSets.size()] = cost;
-      foundReduced[foundSets.size()] = reduced;
-      foundSets.add(members);
+    if (foundSets.size() == foundCosts.length) {
+      foundCosts = Arrays.copyOf(foundCosts, 2 * foundCosts.length);
     }
+    foundCosts[foundSets.size()] = cost;
+    foundSets.add(members);
   }
 
   private static int[] members(long[] set) {
@@ -285,7 +246,7 @@ final class SetSweep implements RelaxedDay.RunSink {
     return members;
   }
 
-  /** {@return whether every set within the room was found} */
+  /** {@return whether every possible set was found} */
   boolean complete() {
     return complete;
   }
@@ -307,10 +268,5 @@ final class SetSweep implements RelaxedDay.RunSink {
   /** {@return what serving just this set costs at least, extra prices of choices included} */
   long cost(int k) {
     return foundCosts[k];
-  }
-
-  /** {@return its reduced cost at that cost, in parts} */
-  long reduced(int k) {
-    return foundReduced[k];
   }
 }

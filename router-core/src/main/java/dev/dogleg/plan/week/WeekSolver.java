@@ -5,8 +5,6 @@ import dev.dogleg.itinerary.WeekRequest;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 
@@ -16,44 +14,50 @@ import java.util.stream.IntStream;
  * <p>Maintainers: the number left out is settled first. Its LP, rounded up, is a first limit; a
  * tree looks for the cheapest week within it; only if the tree shows that there is none the limit
  * grows by one. So the trap that the count LP says 0 where no such week exists costs time, not
- * truth. For each limit: column generation over relaxed days; then every set whose reduced cost
- * lies inside the gap; then branch and cut over those, with exact costs on demand.
+ * truth. The tree works over every set of every van-day, with exact costs on demand; where there
+ * are too many sets, those that the search has seen are put together anew, and nothing is said of
+ * the cost.
  */
 final class WeekSolver {
   private static final int SEARCH_ROUNDS = 60_000;
+  private static final int ROUNDS_A_BOOKING = 60;
   private static final int COUNT_CUT_ROUNDS = 15;
-  private static final int MOST_LABELS = 2_000_000;
-  private static final int MOST_SETS = 400_000;
+  private static final int MOST_SETS = 700_000;
   private static final int NO_NODE_LIMIT = Integer.MAX_VALUE / 4;
 
   private final WeekRequest request;
+  private final int mostSets;
   private final WeekProgress progress;
   private final WorkCount work;
   private final WeekModel model;
   private final SetCosts costs;
   private final MasterProblem root;
-  private final List<Map<BookingSet, Integer>> known;
   private final List<BranchTree.Leaf> parts = new ArrayList<>();
-  private List<KindPricer> pricers = List.of();
   private WeekChoice best;
   private int leftOutBound;
   private long costBound;
   private boolean proven;
 
   WeekSolver(WeekRequest request, WeekProgress progress, BooleanSupplier stop) {
+    this(request, progress, stop, MOST_SETS);
+  }
+
+  /** With so many sets at the most in a complete pool; 0: never one. */
+  WeekSolver(WeekRequest request, WeekProgress progress, BooleanSupplier stop, int mostSets) {
+    this.mostSets = mostSets;
     this.request = request;
     this.progress = progress;
     work = new WorkCount(request.effort(), stop);
     model = new WeekModel(request);
     costs = new SetCosts(model, work);
     root = new MasterProblem(model, new ColumnPool(model.size()), costs, work);
-    known = LabelRelaxation.index(model);
   }
 
   WeekPlanner.Solved solve() {
     WorkCount share = new WorkCount(Math.max(1, request.effort() / 4), work::signalledNow);
     WeekSearch search = new WeekSearch(model, costs, request.seed(), share);
-    int rounds = SEARCH_ROUNDS / Math.max(1, model.size());
+    int rounds =
+        Math.min(SEARCH_ROUNDS / Math.max(1, model.size()), ROUNDS_A_BOOKING * model.size());
     WeekChoice found = search.run(rounds, this::better);
     work.count(share.steps());
     best = WeekChoice.of(model, costs, found.sets());
@@ -82,27 +86,27 @@ final class WeekSolver {
       VanKind kind = orders.kind();
       for (KnownOrders.Known day : orders.inOrder()) {
         int[] bookings = Arrays.stream(day.order()).map(kind::booking).sorted().toArray();
-        int column = root.pool().add(kind.number(), bookings, day.cost(), ColumnPool.Known.GUESS);
-        known.get(kind.number()).put(BookingSet.of(bookings), column);
+        root.pool().add(kind.number(), bookings, day.cost(), ColumnPool.Known.GUESS);
       }
     }
   }
 
   private void prove() {
-    pricers =
-        model.kinds().parallelStream().map(kind -> new KindPricer(kind, request.prices())).toList();
     MasterProblem whole = complete();
     if (whole != null) {
       proveOver(whole);
     } else {
-      proveByLabels();
+      improve();
     }
   }
 
   /** Every set of every kind of van-day; null where there are too many. */
   private MasterProblem complete() {
+    int share = mostSets / model.kinds().size();
     List<SetSweep> sweeps =
-        pricers.parallelStream().map(pricer -> pricer.everySet(MOST_SETS)).toList();
+        model.kinds().parallelStream()
+            .map(kind -> new SetSweep(kind, new RelaxedDay(kind, request.prices()), share).run())
+            .toList();
     ColumnPool pool = new ColumnPool(model.size());
     for (int k = 0; k < sweeps.size(); k++) {
       work.count(sweeps.get(k).steps());
@@ -118,7 +122,7 @@ final class WeekSolver {
 
   private void fill(ColumnPool pool, int k, SetSweep sweep) {
     for (int s = 0; s < sweep.size(); s++) {
-      int[] bookings = pricers.get(k).bookings(sweep.set(s));
+      int[] bookings = Arrays.stream(sweep.set(s)).map(model.kinds().get(k)::booking).toArray();
       pool.add(k, bookings, sweep.cost(s), ColumnPool.Known.BOUND);
     }
   }
@@ -179,29 +183,14 @@ final class WeekSolver {
     return IntStream.concat(Arrays.stream(some), Arrays.stream(more)).distinct().sorted().toArray();
   }
 
-  private void proveByLabels() {
-    int counted = model.countedBookings();
-    LabelRelaxation count =
-        new LabelRelaxation(
-            root, pricers, known, true, counted, 4L * (counted + 1), best.leftOutCounted());
-    count.solve();
-    if (count.bound() == null) {
-      return;
+  /** Too many sets for a proof of cost: a bound on the number left out, and a better week. */
+  private void improve() {
+    leftOutBound = Math.min(best.leftOutCounted(), TimeBound.leftOut(model, request.prices()));
+    recombine(best.leftOutCounted());
+    if (best.leftOutCounted() > leftOutBound) {
+      recombine(best.leftOutCounted() - 1);
     }
-    leftOutBound = (int) Math.max(0, count.bound().value());
-    parts.add(part(count.bound(), true, counted));
-    while (!work.spent()) {
-      Optional<Boolean> settled = settle(leftOutBound, count);
-      if (settled.isEmpty()) {
-        return;
-      }
-      if (settled.get()) {
-        proven = true;
-        costBound = best.costSixtieths();
-        return;
-      }
-      leftOutBound++;
-    }
+    better(best);
   }
 
   private BranchTree.Leaf part(WeekBound bound, boolean counting, int limit) {
@@ -217,92 +206,15 @@ final class WeekSolver {
     return within(limit) ? best.costSixtieths() : CostCeiling.of(model);
   }
 
-  /**
-   * Looks for the cheapest week within a limit: true where it is the best one now, false where
-   * there is none, empty where neither is known.
-   */
-  private Optional<Boolean> settle(int limit, LabelRelaxation count) {
-    long ceiling = ceiling(limit);
-    LabelRelaxation cost =
-        new LabelRelaxation(
-            root, pricers, known, false, limit, Math.multiplyExact(4L, ceiling), ceiling);
-    cost.solve();
-    if (cost.bound() == null) {
-      return Optional.empty();
-    }
-    parts.add(part(cost.bound(), false, limit));
-    costBound = Math.min(ceiling, cost.bound().value());
-    better(best);
-    if (cost.bound().value() >= ceiling) {
-      return Optional.of(within(limit));
-    }
-    recombine(limit, cost.cuts(), cost.columns());
-    if (within(limit) && cost.bound().value() >= best.costSixtieths()) {
-      return Optional.of(true);
-    }
-    MasterProblem problem = within(limit) ? gap(cost, false, limit) : gap(count, true, limit);
-    if (problem == null) {
-      return Optional.empty();
-    }
-    NodeState all = everything(problem.pool());
-    BranchTree tree =
-        new BranchTree(
-            problem,
-            limit,
-            within(limit) ? best : null,
-            ceiling(limit),
-            NO_NODE_LIMIT,
-            this::better);
-    tree.grow(all, within(limit) ? cost.cuts() : count.cuts(), start(problem.pool()));
-    parts.addAll(tree.leaves());
-    if (tree.best() != null && tree.best().beats(best)) {
-      best = tree.best();
-    }
-    if (!tree.complete()) {
-      costBound = Math.max(costBound, tree.bound());
-      return Optional.empty();
-    }
-    return Optional.of(tree.best() != null);
-  }
-
   /** Puts sets known so far together anew, for a better week. */
-  private void recombine(int limit, List<RowCut> cuts, int[] columns) {
+  private void recombine(int limit) {
     NodeState all = everything(root.pool());
     BranchTree tree =
         new BranchTree(root, limit, within(limit) ? best : null, ceiling(limit), 1, this::better);
-    tree.grow(all, cuts, columns);
+    tree.grow(all, List.of(), start(root.pool()));
     if (tree.best() != null && tree.best().beats(best)) {
       best = tree.best();
     }
-  }
-
-  /** Every set that a better week may hold; null where there are too many. */
-  private MasterProblem gap(LabelRelaxation relaxation, boolean counting, int limit) {
-    WeekBound bound = relaxation.bound();
-    RowPrices prices = bound.prices();
-    long most = counting ? limit : best.costSixtieths() - 1;
-    long room = Math.subtractExact(Math.multiplyExact(most, prices.scale()), bound.scaled());
-    List<KindPricer.Found> found =
-        pricers.parallelStream()
-            .map(
-                pricer ->
-                    pricer.look(
-                        prices,
-                        counting,
-                        0,
-                        room + bound.least(pricer.kind().number()),
-                        MOST_LABELS,
-                        MOST_SETS))
-            .toList();
-    ColumnPool pool = new ColumnPool(model.size());
-    for (int k = 0; k < found.size(); k++) {
-      work.count(found.get(k).steps());
-      if (!found.get(k).complete()) {
-        return null;
-      }
-      fill(pool, k, found.get(k).sweep());
-    }
-    return new MasterProblem(model, pool, costs, work);
   }
 
   /** Columns to begin with: those of one booking, and those of the best week. */

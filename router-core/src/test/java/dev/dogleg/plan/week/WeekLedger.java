@@ -37,7 +37,7 @@ public final class WeekLedger {
                 }
                 first[1] = now;
               },
-              () -> (System.nanoTime() - start) / 1e9 > limit);
+              () -> cpuSeconds() - cpu > limit);
       double seconds = (System.nanoTime() - start) / 1e9;
       System.out.printf(
           Locale.ROOT,
