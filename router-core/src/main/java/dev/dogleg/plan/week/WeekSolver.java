@@ -22,6 +22,10 @@ final class WeekSolver {
   private static final int SEARCH_ROUNDS = 60_000;
   private static final int ROUNDS_A_BOOKING = 60;
   private static final int COUNT_CUT_ROUNDS = 15;
+
+  /** Bookings on one van-day above which a complete pool is not even tried. */
+  private static final int MOST_ON_A_DAY = 64;
+
   private static final int MOST_SETS = 700_000;
   private static final int NO_NODE_LIMIT = Integer.MAX_VALUE / 4;
 
@@ -102,6 +106,9 @@ final class WeekSolver {
 
   /** Every set of every kind of van-day; null where there are too many. */
   private MasterProblem complete() {
+    if (model.kinds().stream().anyMatch(kind -> kind.size() > MOST_ON_A_DAY)) {
+      return null;
+    }
     int share = mostSets / model.kinds().size();
     List<SetSweep> sweeps =
         model.kinds().parallelStream()
