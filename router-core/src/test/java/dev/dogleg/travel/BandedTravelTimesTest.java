@@ -61,28 +61,56 @@ class BandedTravelTimesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
-  void firstInFirstOutAndSteadySpansAndBoundsHoldAtEverySecond(long seed) {
+  @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
+  void noDurationInAStraightSpanIsLessThanBothThatEncloseIt(long seed) {
     SplittableRandom random = new SplittableRandom(seed);
+    BandedTravelTimes times = randomTimes(random);
+    for (int pair = 0; pair < 2; pair++) {
+      int spans = 0;
+      for (int from = 15_000; from < 34_000; spans++) {
+        int until = Math.min(34_000, times.straightUntil(pair, 1 - pair, from));
+        assertTrue(until >= from, "seed " + seed);
+        boolean fallen = false;
+        for (int leave = from + 1; leave <= until; leave++) {
+          int change =
+              times.driveSeconds(pair, 1 - pair, leave)
+                  - times.driveSeconds(pair, 1 - pair, leave - 1);
+          assertFalse(fallen && change > 0, "seed " + seed + " rises again at " + leave);
+          fallen |= change < 0;
+        }
+        // Next from a second inside or just after the span, so that spans begin anywhere.
+        from = random.nextBoolean() ? until + 1 : from + 1 + random.nextInt(until - from + 1);
+      }
+      assertTrue(spans < 4_000, "seed " + seed + ": spans of few seconds cut nothing down");
+    }
+  }
+
+  private static BandedTravelTimes randomTimes(SplittableRandom random) {
     int[] seconds = {
       0, 0, random.nextInt(3000), random.nextInt(900), random.nextInt(50), random.nextInt(90), 0, 0
     };
-    BandedTravelTimes times =
-        new BandedTravelTimes(
-            new TravelMatrix(
-                2,
-                ROADS,
-                seconds,
-                new int[] {0, random.nextInt(60), random.nextInt(9), 0},
-                new int[4],
-                new boolean[] {true, true, true, true}),
-            new TrafficBands(
-                ROADS,
-                List.of(
-                    band(random, 0),
-                    band(random, 20_000),
-                    band(random, 20_300 + random.nextInt(900)),
-                    band(random, 30_000))));
+    return new BandedTravelTimes(
+        new TravelMatrix(
+            2,
+            ROADS,
+            seconds,
+            new int[] {0, random.nextInt(60), random.nextInt(9), 0},
+            new int[4],
+            new boolean[] {true, true, true, true}),
+        new TrafficBands(
+            ROADS,
+            List.of(
+                band(random, 0),
+                band(random, 20_000),
+                band(random, 20_300 + random.nextInt(900)),
+                band(random, 30_000))));
+  }
+
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+  void firstInFirstOutAndSteadySpansAndBoundsHoldAtEverySecond(long seed) {
+    SplittableRandom random = new SplittableRandom(seed);
+    BandedTravelTimes times = randomTimes(random);
     for (int pair = 0; pair < 2; pair++) {
       int lastArrival = 0;
       int steady = -1;
