@@ -26,7 +26,7 @@ final class WeekSolver {
   /** Bookings on one van-day above which a complete pool is not even tried. */
   private static final int MOST_ON_A_DAY = 64;
 
-  private static final int MOST_SETS = 700_000;
+  private static final int MOST_SETS = 1_500_000;
   private static final int NO_NODE_LIMIT = Integer.MAX_VALUE / 4;
 
   private final WeekRequest request;
