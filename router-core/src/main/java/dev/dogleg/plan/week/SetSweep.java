@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 
 /**
@@ -144,8 +145,12 @@ final class SetSweep implements RelaxedDay.RunSink {
             .toArray();
   }
 
-  /** Runs; afterwards everything found can be asked for. */
-  SetSweep run() {
+  /**
+   * Runs; afterwards everything found can be asked for.
+   *
+   * @param stop asked at every set; once true, the sweep gives up, see {@link #complete}
+   */
+  SetSweep run(BooleanSupplier stop) {
     for (int j = 0; j < day.n; j++) {
       if (!day.tooLate(day.start(), day.from, j)) {
         extend(new long[words], day.start(), day.from, day.latestEnd, 0, false, j);
@@ -170,7 +175,7 @@ final class SetSweep implements RelaxedDay.RunSink {
             }
           }
         }
-        if (++seen + next.size() > mostSets) {
+        if (++seen + next.size() > mostSets || stop.getAsBoolean()) {
           complete = false;
           return this;
         }

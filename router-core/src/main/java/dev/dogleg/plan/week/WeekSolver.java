@@ -33,6 +33,7 @@ final class WeekSolver {
   private final int mostSets;
   private final WeekProgress progress;
   private final WorkCount work;
+  private final BooleanSupplier stop;
   private final WeekModel model;
   private final SetCosts costs;
   private final MasterProblem root;
@@ -50,6 +51,7 @@ final class WeekSolver {
   WeekSolver(WeekRequest request, WeekProgress progress, BooleanSupplier stop, int mostSets) {
     this.mostSets = mostSets;
     this.request = request;
+    this.stop = stop;
     this.progress = progress;
     work = new WorkCount(request.effort(), stop);
     model = new WeekModel(request);
@@ -112,7 +114,8 @@ final class WeekSolver {
     int share = mostSets / model.kinds().size();
     List<SetSweep> sweeps =
         model.kinds().parallelStream()
-            .map(kind -> new SetSweep(kind, new RelaxedDay(kind, request.prices()), share).run())
+            .map(
+                kind -> new SetSweep(kind, new RelaxedDay(kind, request.prices()), share).run(stop))
             .toList();
     ColumnPool pool = new ColumnPool(model.size());
     for (int k = 0; k < sweeps.size(); k++) {

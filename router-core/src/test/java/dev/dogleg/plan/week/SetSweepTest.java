@@ -24,7 +24,7 @@ class SetSweepTest {
     VanKind kind = model.kinds().get(0);
     int n = kind.size();
     SetSweep sweep = new SetSweep(kind, new RelaxedDay(kind, week.prices()), 100_000);
-    sweep.run();
+    sweep.run(() -> false);
     long[] bound = new long[1 << n];
     Arrays.fill(bound, Long.MAX_VALUE);
     for (int k = 0; k < sweep.size(); k++) {
