@@ -35,7 +35,7 @@ final class PoolWeeks {
 
   static WeekRequest week(long seed) {
     Kind kind = Kind.of(seed);
-    double fill = seed % 5 == 0 ? 1.0 : 1.15;
+    double fill = seed % 5 == 0 && kind.bookings < 26 ? 1.0 : 1.15;
     WeekRequest week =
         CustomaryWeeks.week(
             seed,

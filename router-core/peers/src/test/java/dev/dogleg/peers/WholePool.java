@@ -11,10 +11,10 @@ import java.util.List;
  * of such a pool costs no more than the true one, so it is the true one as soon as all its own sets
  * have their exact costs; until then more sets are costed exactly and the pool is solved again.
  */
-final class SecondSolver {
+final class WholePool {
   private static final int COSTED_A_ROUND = 300;
 
-  private SecondSolver() {}
+  private WholePool() {}
 
   static SetMaster.Best solve(WeekRequest week, boolean traffic) {
     if (!traffic) {
