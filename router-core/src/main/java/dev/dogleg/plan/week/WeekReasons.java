@@ -14,7 +14,7 @@ import java.util.Optional;
 
 /**
  * Why a booking has no room on each of its van-days: the day engine is asked with the visits that
- * the plan has there and the one left out.
+ * the plan has there and the one left out; and the smallest change that would make room.
  */
 final class WeekReasons {
   private static final long DAY_EFFORT = 20_000_000;
@@ -40,7 +40,11 @@ final class WeekReasons {
       asked.add(kind.visit(kind.local(number)).waiting(0));
       days.add(new WeekNoRoom.OnDay(choice.day(), onDay(kind, choice.day(), asked, booking)));
     }
-    return new WeekNoRoom(booking.id(), days, Optional.empty());
+    boolean nowhere = days.stream().allMatch(on -> impossible(on.reason()));
+    return new WeekNoRoom(
+        booking.id(),
+        days,
+        nowhere ? new WeekChanges(model, locals).smallest(booking) : Optional.empty());
   }
 
   private NoRoom onDay(VanKind kind, int vanDay, List<Visit> asked, WeekBooking booking) {
@@ -48,16 +52,17 @@ final class WeekReasons {
     DayPlan plan = DayPlanner.plan(kind.request(day, asked, DAY_EFFORT));
     Optional<NoRoom> reason =
         plan.noRoom().stream().filter(r -> r.visitId().equals(booking.id())).findFirst();
-    boolean impossible =
-        reason.isPresent()
-            && (reason.get().why() == NoRoom.Why.IMPOSSIBLE_ALONE
-                || reason.get().why() == NoRoom.Why.IMPOSSIBLE_TOGETHER);
-    if (impossible) {
+    if (reason.isPresent() && impossible(reason.get())) {
       return reason.get();
     }
     boolean notWorth = proven && !booking.counted();
     NoRoom.Why why = notWorth ? NoRoom.Why.NOT_WORTH_IT : NoRoom.Why.NOT_FOUND;
     return new NoRoom(booking.id(), why, "", 0, List.of());
+  }
+
+  private static boolean impossible(NoRoom reason) {
+    return reason.why() == NoRoom.Why.IMPOSSIBLE_ALONE
+        || reason.why() == NoRoom.Why.IMPOSSIBLE_TOGETHER;
   }
 
   private VanKind kind(int vanDay) {
