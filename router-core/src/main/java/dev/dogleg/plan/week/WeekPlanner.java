@@ -37,7 +37,7 @@ public final class WeekPlanner {
    * @return the plan, with its proof and the reasons for what has no room
    */
   public static WeekPlan plan(WeekRequest request, WeekProgress progress, BooleanSupplier stop) {
-    return solve(request, progress, stop).plan();
+    return new WeekSolver(request, progress, stop).plan();
   }
 
   /**
@@ -49,7 +49,7 @@ public final class WeekPlanner {
   public record Solved(WeekPlan plan, WeekCertificate certificate) {}
 
   /**
-   * Plans a week and states its certificate.
+   * Plans a week and states its certificate; a single van-day is proven as a week too.
    *
    * @param request what to plan
    * @param progress told of each better week or bound

@@ -1,10 +1,12 @@
 package dev.dogleg.plan.week;
 
 import dev.dogleg.itinerary.Proof;
+import dev.dogleg.itinerary.WeekPlan;
 import dev.dogleg.itinerary.WeekRequest;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 
@@ -60,6 +62,41 @@ final class WeekSolver {
   }
 
   WeekPlanner.Solved solve() {
+    searchAndProve();
+    return answer();
+  }
+
+  /** The plan alone: a single van-day needs no certificate, its own engine proves it. */
+  WeekPlan plan() {
+    return aDayAlone() ? answer().plan() : solve().plan();
+  }
+
+  private WeekPlanner.Solved answer() {
+    Proof.Kind kind =
+        proven
+            ? Proof.Kind.PROVEN_BEST
+            : work.signalled() ? Proof.Kind.CLOCK_LIMIT : Proof.Kind.WORK_LIMIT;
+    Proof proof = new Proof(kind, leftOutBound, Math.max(0, costBound), work.steps());
+    return new WeekPlanner.Solved(
+        WeekAssembly.plan(model, best, proof, new WeekReasons(model, proven)),
+        Certificates.of(model, best, parts));
+  }
+
+  /** One van-day is a day: its own engine proves it, and no LP library is loaded. */
+  private boolean aDayAlone() {
+    Optional<WeekChoice> day = OneVanDay.proven(model, costs, request.effort(), stop);
+    day.ifPresent(
+        choice -> {
+          best = choice;
+          leftOutBound = choice.leftOutCounted();
+          costBound = choice.costSixtieths();
+          proven = true;
+          better(choice);
+        });
+    return proven;
+  }
+
+  private void searchAndProve() {
     WorkCount share = new WorkCount(Math.max(1, request.effort() / 4), work::signalledNow);
     WeekSearch search = new WeekSearch(model, costs, request.seed(), share);
     int rounds =
@@ -71,14 +108,6 @@ final class WeekSolver {
     if (model.size() > 0) {
       prove();
     }
-    Proof.Kind kind =
-        proven
-            ? Proof.Kind.PROVEN_BEST
-            : work.signalled() ? Proof.Kind.CLOCK_LIMIT : Proof.Kind.WORK_LIMIT;
-    Proof proof = new Proof(kind, leftOutBound, Math.max(0, costBound), work.steps());
-    return new WeekPlanner.Solved(
-        WeekAssembly.plan(model, best, proof, new WeekReasons(model, proven)),
-        Certificates.of(model, best, parts));
   }
 
   private void better(WeekChoice week) {
