@@ -102,15 +102,7 @@ final class WeekChangeCheck {
     long to = (long) shift.hours().toSeconds() + change.seconds();
     TimeWindow hours =
         new TimeWindow(shift.hours().fromSeconds(), (int) Math.min(TimeWindow.DAY_END, to));
-    return new DayShift(
-        shift.groomerId(),
-        shift.vanId(),
-        shift.day(),
-        shift.startPlace(),
-        shift.endPlace(),
-        hours,
-        shift.overtimeSeconds(),
-        shift.breakRule());
+    return shift.during(hours);
   }
 
   /** Whether it is sure that a day does not serve one more; false too where it is too large. */

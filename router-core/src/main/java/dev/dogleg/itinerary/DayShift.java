@@ -48,4 +48,15 @@ public record DayShift(
   public int latestEndSeconds() {
     return Math.min(TimeWindow.DAY_END, hours.toSeconds() + overtimeSeconds);
   }
+
+  /**
+   * The same shift with other hours.
+   *
+   * @param other earliest leaving of the start place, and the shift's end
+   * @return the shift
+   */
+  public DayShift during(TimeWindow other) {
+    return new DayShift(
+        groomerId, vanId, day, startPlace, endPlace, other, overtimeSeconds, breakRule);
+  }
 }

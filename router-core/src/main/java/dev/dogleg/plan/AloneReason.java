@@ -152,16 +152,7 @@ final class AloneReason {
     TimeWindow hours =
         new TimeWindow(
             shift.hours().fromSeconds(), later(shift.hours().toSeconds(), laterEndSeconds));
-    DayShift longer =
-        new DayShift(
-            shift.groomerId(),
-            shift.vanId(),
-            shift.day(),
-            shift.startPlace(),
-            shift.endPlace(),
-            hours,
-            shift.overtimeSeconds(),
-            shift.breakRule());
+    DayShift longer = shift.during(hours);
     DayRequest alone =
         new DayRequest(
             longer,

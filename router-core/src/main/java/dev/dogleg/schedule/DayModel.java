@@ -1,6 +1,5 @@
 package dev.dogleg.schedule;
 
-import dev.dogleg.itinerary.BreakRule;
 import dev.dogleg.itinerary.DayRequest;
 import dev.dogleg.itinerary.DayShift;
 import dev.dogleg.itinerary.DayTerms;
@@ -23,51 +22,40 @@ import java.util.stream.IntStream;
  * a driven second is a field, so that published benchmarks with finer units are days too.
  */
 public final class DayModel {
-  private static final int NO_BREAK = 0;
-
   final DayDoors doors;
   final TravelTimes travel;
-  final int from;
-  final int to;
-  final int latestEnd;
-  final int breakLength;
-  final int breakFrom;
-  final int breakTo;
   final DayTerms terms;
+  private final ShiftTimes times;
   private final DayPrices prices;
   private final DayLegs legs;
   private final StepTerms steps;
 
-  private DayModel(DayRequest request, DayDoors doors) {
-    DayShift shift = request.shift();
+  private DayModel(
+      TravelTimes travel,
+      DayDoors doors,
+      ShiftTimes times,
+      DayTerms terms,
+      DayPrices prices,
+      DayLegs legs) {
+    this.travel = travel;
     this.doors = doors;
-    travel = request.travel();
-    from = shift.hours().fromSeconds();
-    to = shift.hours().toSeconds();
-    latestEnd = shift.latestEndSeconds();
-    breakLength = shift.breakRule().map(BreakRule::lengthSeconds).orElse(NO_BREAK);
-    breakFrom = shift.breakRule().map(rule -> rule.startWithin().fromSeconds()).orElse(0);
-    breakTo = shift.breakRule().map(rule -> rule.startWithin().toSeconds()).orElse(0);
-    terms = request.terms();
-    prices = DayPrices.of(request.prices(), terms);
-    legs = new DayLegs(travel, doors.place, from, latestEnd, request.prices().kilometreSeconds());
+    this.times = times;
+    this.terms = terms;
+    this.prices = prices;
+    this.legs = legs;
     steps = new StepTerms(this, prices);
   }
 
-  /** A day of one window per visit and nothing else. */
-  private DayModel(TravelTimes travel, DayDoors doors, int from, int latestEnd, DayPrices prices) {
-    this.doors = doors;
-    this.travel = travel;
-    this.from = from;
-    to = latestEnd;
-    this.latestEnd = latestEnd;
-    breakLength = NO_BREAK;
-    breakFrom = 0;
-    breakTo = 0;
-    terms = DayTerms.NONE;
-    this.prices = prices;
-    legs = new DayLegs(travel, doors.place, from, latestEnd, 0);
-    steps = new StepTerms(this, prices);
+  private static DayModel of(
+      TravelTimes travel,
+      DayDoors doors,
+      ShiftTimes times,
+      DayTerms terms,
+      DayPrices prices,
+      int kilometreSeconds) {
+    DayLegs legs =
+        new DayLegs(travel, doors.place, times.from(), times.latestEnd(), kilometreSeconds);
+    return new DayModel(travel, doors, times, terms, prices, legs);
   }
 
   /**
@@ -93,50 +81,24 @@ public final class DayModel {
       int latestEnd,
       long drivePrice,
       long endPrice) {
-    return new DayModel(
+    return of(
         travel,
         DayDoors.plain(open, close, endPlace, from, latestEnd),
-        from,
-        latestEnd,
-        DayPrices.plain(drivePrice, endPrice));
+        ShiftTimes.plain(from, latestEnd),
+        DayTerms.NONE,
+        DayPrices.plain(drivePrice, endPrice),
+        0);
   }
 
   /** The same day with other prices: every price times {@code scale}, and one more per second. */
-  private DayModel(DayModel day, long scale, long perSecond, int latestEnd) {
-    doors = scale == 1 ? day.doors : day.doors.priced(scale);
-    travel = day.travel;
-    from = day.from;
-    to = day.to;
-    this.latestEnd = latestEnd;
-    breakLength = day.breakLength;
-    breakFrom = day.breakFrom;
-    breakTo = day.breakTo;
-    terms = day.terms;
-    prices = day.prices.times(scale, perSecond);
-    legs = day.legs.priced(scale);
-    steps = new StepTerms(this, prices);
-  }
-
-  /** The same day with some of its visits. */
-  private DayModel(DayModel day, int[] some) {
-    int n = day.size();
-    int others = day.doors.place.length - n;
-    int[] nodes = Arrays.copyOf(some, some.length + others);
-    for (int k = 0; k < others; k++) {
-      nodes[some.length + k] = n + k;
-    }
-    terms = day.terms;
-    doors = day.doors.part(some, terms);
-    travel = day.travel;
-    from = day.from;
-    to = day.to;
-    latestEnd = day.latestEnd;
-    breakLength = day.breakLength;
-    breakFrom = day.breakFrom;
-    breakTo = day.breakTo;
-    prices = day.prices;
-    legs = day.legs.part(nodes);
-    steps = new StepTerms(this, prices);
+  private DayModel priced(long scale, long perSecond, int latestEnd) {
+    return new DayModel(
+        travel,
+        scale == 1 ? doors : doors.priced(scale),
+        times.endingBy(latestEnd),
+        terms,
+        prices.times(scale, perSecond),
+        legs.priced(scale));
   }
 
   /**
@@ -146,7 +108,13 @@ public final class DayModel {
    * @return the day; its {@link #requestIndex} is that of the whole
    */
   public DayModel part(int[] visits) {
-    return new DayModel(this, visits);
+    int n = size();
+    int others = doors.place.length - n;
+    int[] nodes = Arrays.copyOf(visits, visits.length + others);
+    for (int k = 0; k < others; k++) {
+      nodes[visits.length + k] = n + k;
+    }
+    return new DayModel(travel, doors.part(visits, terms), times, terms, prices, legs.part(nodes));
   }
 
   /**
@@ -164,8 +132,14 @@ public final class DayModel {
             .mapToInt(Integer::intValue)
             .toArray();
     DayShift shift = request.shift();
-    return new DayModel(
-        request, DayDoors.of(given, order, shift.startPlace(), shift.endPlace(), request.terms()));
+    DayTerms terms = request.terms();
+    return of(
+        request.travel(),
+        DayDoors.of(given, order, shift.startPlace(), shift.endPlace(), terms),
+        ShiftTimes.of(shift),
+        terms,
+        DayPrices.of(request.prices(), terms),
+        request.prices().kilometreSeconds());
   }
 
   /**
@@ -175,12 +149,12 @@ public final class DayModel {
    * @return the day; {@link #tieScale()} is its scale
    */
   DayModel withTies() {
-    return new DayModel(this, tieScale(), 1, latestEnd);
+    return priced(tieScale(), 1, latestEnd());
   }
 
   /** {@return the same day with nothing priced: only what is possible matters} */
   public DayModel free() {
-    return new DayModel(this, 0, 0, latestEnd);
+    return priced(0, 0, latestEnd());
   }
 
   /**
@@ -190,7 +164,7 @@ public final class DayModel {
    * @return the day
    */
   public DayModel drivingAt(int perSecond) {
-    return new DayModel(this, 0, perSecond, latestEnd);
+    return priced(0, perSecond, latestEnd());
   }
 
   /**
@@ -200,12 +174,12 @@ public final class DayModel {
    * @return the day
    */
   public DayModel endingBy(int latest) {
-    return new DayModel(this, 1, 0, latest);
+    return priced(1, 0, latest);
   }
 
   /** {@return more than the driven and waited seconds of any day} */
   long tieScale() {
-    return (long) latestEnd - from + 1;
+    return (long) latestEnd() - from() + 1;
   }
 
   /** {@return what the day's terms say of steps} */
@@ -265,27 +239,37 @@ public final class DayModel {
 
   /** {@return earliest leaving of the start place} */
   public int from() {
-    return from;
+    return times.from();
   }
 
   /** {@return last second at which the end place may be reached} */
   public int latestEnd() {
-    return latestEnd;
+    return times.latestEnd();
   }
 
   /** {@return whether the shift has a break} */
   public boolean hasBreak() {
-    return breakLength > 0;
+    return times.breakLength() > 0;
   }
 
   /** {@return length of the break; 0 where there is none} */
   public int breakLength() {
-    return breakLength;
+    return times.breakLength();
   }
 
   /** {@return earliest start of the break} */
   public int breakFrom() {
-    return breakFrom;
+    return times.breakFrom();
+  }
+
+  /** {@return latest start of the break} */
+  int breakTo() {
+    return times.breakTo();
+  }
+
+  /** {@return end of the shift, from which overtime counts} */
+  int to() {
+    return times.to();
   }
 
   /**
@@ -425,7 +409,7 @@ public final class DayModel {
    * @return sixtieths for overtime and for the end itself; never falls as {@code end} rises
    */
   public long endCost(int end) {
-    long cost = prices.overtime() * Math.max(0, end - to) + prices.end() * (end - from);
+    long cost = prices.overtime() * Math.max(0, end - to()) + prices.end() * (end - from());
     return prices.late() == 0 ? cost : cost + prices.late() * Math.max(0, end - prices.lateFrom());
   }
 

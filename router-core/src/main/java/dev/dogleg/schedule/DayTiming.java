@@ -104,7 +104,7 @@ public final class DayTiming {
   private TimedOrder timeStops(int[] order, long least) {
     OrderChain chain = new OrderChain(tied, day.tieScale());
     chain.choose(order, Math.multiplyExact(least + 1, day.tieScale()), 0);
-    chain.runFrom(-1, day.from, day.latestEnd, day.latestEnd, false, OrderChain.ANY_SLOT);
+    chain.runFrom(-1, day.from(), day.latestEnd(), day.latestEnd(), false, OrderChain.ANY_SLOT);
     long cost = chain.bestCost();
     int end = chain.bestEnd();
     int slot = earliestSlot(chain, order.length, cost, end);
@@ -115,7 +115,7 @@ public final class DayTiming {
   private int earliestSlot(OrderChain chain, int length, long cost, int end) {
     for (int slot = -1; slot < 2 * (length - 1); slot++) {
       int place = slot < 0 ? OrderChain.NO_SLOT : slot;
-      if (chain.runFrom(-1, day.from, day.latestEnd, day.latestEnd, false, place)
+      if (chain.runFrom(-1, day.from(), day.latestEnd(), day.latestEnd(), false, place)
           && chain.bestCost() == cost
           && chain.bestEnd() == end) {
         return place;
@@ -128,7 +128,7 @@ public final class DayTiming {
     OrderChain chain = new OrderChain(day.free(), 1);
     chain.choose(order);
     boolean withoutWater =
-        chain.runFrom(-1, day.from, day.latestEnd, day.latestEnd, false, OrderChain.ANY_SLOT);
+        chain.runFrom(-1, day.from(), day.latestEnd(), day.latestEnd(), false, OrderChain.ANY_SLOT);
     return impossible(withoutWater ? new RuleMiss(RuleMiss.WATER, "", 0) : chain.miss());
   }
 

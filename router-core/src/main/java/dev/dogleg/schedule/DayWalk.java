@@ -36,7 +36,7 @@ final class DayWalk {
   }
 
   List<PlannedStop> stops() {
-    int busy = slot == OrderChain.NO_SLOT ? 0 : day.breakLength;
+    int busy = slot == OrderChain.NO_SLOT ? 0 : day.breakLength();
     for (int k = 0; k < order.length; k++) {
       busy += chain.terms().service(k);
     }
@@ -180,14 +180,14 @@ final class DayWalk {
       int free = arrive;
       int breakAt = 0;
       if (breakBefore) {
-        breakAt = Math.max(arrive, day.breakFrom);
-        free = breakAt + day.breakLength;
+        breakAt = Math.max(arrive, day.breakFrom());
+        free = breakAt + day.breakLength();
       }
       serviceStart = Math.max(free, door.arriveFrom[w]);
       serviceEnd = serviceStart + chain.terms().service(k);
       if (breakAfter) {
-        breakAt = Math.max(serviceEnd, day.breakFrom);
-        ready = breakAt + day.breakLength;
+        breakAt = Math.max(serviceEnd, day.breakFrom());
+        ready = breakAt + day.breakLength();
       } else {
         ready = serviceEnd;
       }
@@ -199,12 +199,12 @@ final class DayWalk {
           && ready <= vanTo
           && arrive <= door.arriveTo[door.arriveTo.length - 1]
           && serviceEnd <= door.doneBy
-          && (!(breakBefore || breakAfter) || breakStart <= day.breakTo);
+          && (!(breakBefore || breakAfter) || breakStart <= day.breakTo());
     }
 
     /** What staying until a second costs. */
     long cost(int until) {
-      int pause = breakBefore || breakAfter ? day.breakLength : 0;
+      int pause = breakBefore || breakAfter ? day.breakLength() : 0;
       return door.price + tied.waitPrice() * (until - arrive - pause - chain.terms().service(k));
     }
 
@@ -224,7 +224,7 @@ final class DayWalk {
       int legFrom = from;
       int waitFrom = arrive;
       if (breakBefore) {
-        int breakEnd = breakStart + day.breakLength;
+        int breakEnd = breakStart + day.breakLength();
         stops.add(
             stop(
                 PlannedStop.Kind.BREAK,

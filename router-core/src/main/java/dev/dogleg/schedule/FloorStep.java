@@ -45,8 +45,8 @@ public final class FloorStep {
   public void home(int i, int endBy, int first, int last, CostFloor out) {
     homeBy.clear();
     int late = day.dearerEndFrom();
-    homeUntil(Math.min(day.to, late < 0 ? day.to : late), endBy);
-    homeUntil(Math.max(day.to, late), endBy);
+    homeUntil(Math.min(day.to(), late < 0 ? day.to() : late), endBy);
+    homeUntil(Math.max(day.to(), late), endBy);
     long rate = day.endCost(endBy) - day.endCost(endBy - 1);
     homeBy.add(endBy, day.endCost(endBy), rate, 0);
     leg(homeBy, i, day.end(), first, last, out);
@@ -147,7 +147,7 @@ public final class FloorStep {
   /** Makes a bound the lesser of itself and another. */
   private void least(CostFloor floor, CostFloor with) {
     if (!with.empty()) {
-      both.lesser(floor, with, day.from, day.latestEnd, 0);
+      both.lesser(floor, with, day.from(), day.latestEnd(), 0);
       floor.swap(both);
     }
   }
@@ -224,7 +224,7 @@ public final class FloorStep {
         shifted.add(ready.until[k] - service, ready.value[k], ready.slope[k], near);
       }
     }
-    breakFrom(shifted, Math.min(day.breakTo, day.latestArrival(j)), out);
+    breakFrom(shifted, Math.min(day.breakTo(), day.latestArrival(j)), out);
   }
 
   /**
@@ -234,14 +234,14 @@ public final class FloorStep {
    * @param out receives the bound
    */
   public void breakFirst(CostFloor after, CostFloor out) {
-    breakFrom(after, day.breakTo, out);
+    breakFrom(after, day.breakTo(), out);
   }
 
   /** Bound at being ready for a break that starts by {@code latest} from that after it. */
   private void breakFrom(CostFloor after, int latest, CostFloor out) {
     out.clear();
-    int length = day.breakLength;
-    int first = day.breakFrom;
+    int length = day.breakLength();
+    int first = day.breakFrom();
     if (after.empty() || first + length > after.last()) {
       return;
     }

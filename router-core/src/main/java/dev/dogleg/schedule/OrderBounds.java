@@ -33,11 +33,11 @@ final class OrderBounds {
       earliest = new int[n];
     }
     int end = earliestEnd(order);
-    if (end > day.latestEnd) {
+    if (end > day.latestEnd()) {
       return false;
     }
     int next = day.end();
-    int arriveBy = day.latestEnd;
+    int arriveBy = day.latestEnd();
     long rest = day.endCost(end) + terms.endPrice();
     for (int k = n - 1; k >= 0; k--) {
       int leaveBy = arriveBy - day.leastDrive(order[k], next);
@@ -52,10 +52,10 @@ final class OrderBounds {
       arriveBy = Math.min(day.latestArrival(next), leaveBy - terms.service(k));
     }
     latestStart = arriveBy - day.leastDrive(day.start(), next);
-    if (latestStart < day.from) {
+    if (latestStart < day.from()) {
       return false;
     }
-    wholeCost = rest + price(day.start(), next, day.from, latestStart);
+    wholeCost = rest + price(day.start(), next, day.from(), latestStart);
     return true;
   }
 
@@ -64,7 +64,7 @@ final class OrderBounds {
   }
 
   private int earliestEnd(int[] order) {
-    int open = day.from;
+    int open = day.from();
     int taken = NEVER;
     int i = day.start();
     for (int k = 0; k < order.length; k++) {
@@ -74,14 +74,14 @@ final class OrderBounds {
       }
       int arrive = open + drive(i, j, open);
       int nextTaken = ready(k, j, taken + drive(i, j, taken), 0);
-      if (day.breakLength > 0 && k > 0) {
-        if (open <= day.breakTo && i < day.size()) {
-          int leave = Math.max(open, day.breakFrom) + day.breakLength;
+      if (day.breakLength() > 0 && k > 0) {
+        if (open <= day.breakTo() && i < day.size()) {
+          int leave = Math.max(open, day.breakFrom()) + day.breakLength();
           nextTaken = Math.min(nextTaken, ready(k, j, leave + drive(i, j, leave), 0));
         }
-        if (arrive <= day.breakTo && j < day.size()) {
-          int wait = Math.max(0, day.breakFrom - arrive);
-          nextTaken = Math.min(nextTaken, ready(k, j, arrive, wait + day.breakLength));
+        if (arrive <= day.breakTo() && j < day.size()) {
+          int wait = Math.max(0, day.breakFrom() - arrive);
+          nextTaken = Math.min(nextTaken, ready(k, j, arrive, wait + day.breakLength()));
         }
       }
       open = ready(k, j, arrive, 0);
@@ -97,7 +97,7 @@ final class OrderBounds {
     }
     int openEnd = open + drive(i, day.end(), open);
     int takenEnd = taken + drive(i, day.end(), taken);
-    boolean openMayEnd = day.breakLength == 0 || order.length < 2 || openEnd <= day.breakFrom;
+    boolean openMayEnd = day.breakLength() == 0 || order.length < 2 || openEnd <= day.breakFrom();
     return openMayEnd ? Math.min(openEnd, takenEnd) : takenEnd;
   }
 

@@ -175,13 +175,13 @@ final class OrderChain {
     int last = order[order.length - 1];
     stepLog.clear();
     for (int run = 0; run < taken.size(); run++) {
-      step.toEnd(taken, run, last, day.latestEnd, this::take);
+      step.toEnd(taken, run, last, day.latestEnd(), this::take);
     }
     for (int run = 0; run < open.size(); run++) {
       if (!breakNeeded) {
-        step.toEnd(open, run, last, day.latestEnd, this::take);
+        step.toEnd(open, run, last, day.latestEnd(), this::take);
       } else {
-        quietStep.toEnd(open, run, last, Math.min(day.latestEnd, day.breakFrom), this::take);
+        quietStep.toEnd(open, run, last, Math.min(day.latestEnd(), day.breakFrom()), this::take);
       }
     }
     if (bestCost == IMPOSSIBLE) {
@@ -245,12 +245,12 @@ final class OrderChain {
 
   /** {@return a leaving of the start place at which the chosen order seems cheapest} */
   int hopefulStart() {
-    return floors.from(-1, false).cheapest(day.from);
+    return floors.from(-1, false).cheapest(day.from());
   }
 
   /** {@return a cost that the chosen order cannot be below} */
   long floor() {
-    return floors.from(-1, false).least(day.from, day.latestEnd);
+    return floors.from(-1, false).least(day.from(), day.latestEnd());
   }
 
   /** {@return what the terms make of the chosen order} */

@@ -72,7 +72,7 @@ public final class OrderCost {
       }
     }
     boolean better =
-        chain.runFrom(-1, day.from, day.latestEnd, day.latestEnd, false, OrderChain.ANY_SLOT)
+        chain.runFrom(-1, day.from(), day.latestEnd(), day.latestEnd(), false, OrderChain.ANY_SLOT)
             && chain.bestCost() < below;
     if (better) {
       return chain.bestCost();

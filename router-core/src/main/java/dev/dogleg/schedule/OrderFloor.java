@@ -38,12 +38,12 @@ final class OrderFloor {
       CostFloor here = open[k + 1];
       CostFloor after = taken[k + 1];
       if (k == n - 1) {
-        int endBy = pauses ? Math.min(day.latestEnd, day.breakFrom) : day.latestEnd;
+        int endBy = pauses ? Math.min(day.latestEnd(), day.breakFrom()) : day.latestEnd();
         step.home(i, endBy, first, last, here);
         here.raise(terms.endPrice());
         after.clear();
         if (pauses) {
-          step.home(i, day.latestEnd, first, last, after);
+          step.home(i, day.latestEnd(), first, last, after);
           after.raise(terms.endPrice());
         }
       } else {
@@ -64,7 +64,7 @@ final class OrderFloor {
             step.arrivingForBreak(taken[k + 2], j, service, pause);
             pause.raise(price);
           }
-          lesser.lesser(arrive, pause, day.from, day.latestEnd, 0);
+          lesser.lesser(arrive, pause, day.from(), day.latestEnd(), 0);
           step.leg(lesser, i, j, first, last, leave);
           pause.clear();
           if (i < day.size()) {
@@ -80,7 +80,7 @@ final class OrderFloor {
     }
     step.arriving(open[1], order[0], terms.service(0), arrive);
     arrive.raise(terms.price(0));
-    step.leg(arrive, day.start(), order[0], day.from, bounds.latestStart(), open[0]);
+    step.leg(arrive, day.start(), order[0], day.from(), bounds.latestStart(), open[0]);
     taken[0].clear();
   }
 

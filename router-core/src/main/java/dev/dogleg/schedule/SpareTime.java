@@ -24,7 +24,7 @@ final class SpareTime {
 
   /** Delay of leaving the start place at {@code leave}. */
   int ofLeaving(int leave) {
-    int most = day.latestEnd - leave;
+    int most = day.latestEnd() - leave;
     int[] vanTo = day.doors.vanTo[order[0]];
     for (int v = vanTo.length - 1; v >= 0; v--) {
       int vanFrom = day.doors.vanFrom[order[0]][v];
@@ -51,7 +51,7 @@ final class SpareTime {
     IntPredicate possible = delay -> chain.spareFromArrival(k, arrive + delay, taken, slot);
     for (int v = vanTo.length - 1; v >= 0; v--) {
       int least = Math.max(0, day.doors.vanFrom[order[k]][v] - arrive);
-      int last = Math.min(vanTo[v], day.latestEnd) - arrive;
+      int last = Math.min(vanTo[v], day.latestEnd()) - arrive;
       if (least <= last && possible.test(least)) {
         return largest(least, last, possible);
       }
@@ -63,11 +63,11 @@ final class SpareTime {
   int ofBreakAfter(int k, int serviceEnd, int vanTo) {
     return largest(
         0,
-        Math.min(vanTo, day.latestEnd) - serviceEnd,
+        Math.min(vanTo, day.latestEnd()) - serviceEnd,
         delay -> {
-          int start = Math.max(serviceEnd + delay, day.breakFrom);
-          int ready = start + day.breakLength;
-          return start <= day.breakTo
+          int start = Math.max(serviceEnd + delay, day.breakFrom());
+          int ready = start + day.breakLength();
+          return start <= day.breakTo()
               && ready <= vanTo
               && chain.spareFromReady(k, ready, vanTo, true, slot);
         });
@@ -75,7 +75,7 @@ final class SpareTime {
 
   /** Delay of arriving at the end place. */
   int ofEnd(int end) {
-    return day.latestEnd - end;
+    return day.latestEnd() - end;
   }
 
   /** The largest number up to {@code most} that passes, where {@code holds} does. */

@@ -111,15 +111,15 @@ public final class StopStep {
     int m = source.leaveBy(run);
     long c = source.cost(run);
     if (breakAt == BreakAt.BEFORE_LEAVING) {
-      if (a > day.breakTo) {
-        miss("break", a - day.breakTo);
+      if (a > day.breakTo()) {
+        miss("break", a - day.breakTo());
         return;
       }
-      if (b < day.breakFrom) {
-        c += day.waitPrice() * (day.breakFrom - b);
+      if (b < day.breakFrom()) {
+        c += day.waitPrice() * (day.breakFrom() - b);
       }
-      a = Math.max(a, day.breakFrom) + day.breakLength;
-      b = Math.min(Math.max(b, day.breakFrom), day.breakTo) + day.breakLength;
+      a = Math.max(a, day.breakFrom()) + day.breakLength();
+      b = Math.min(Math.max(b, day.breakFrom()), day.breakTo()) + day.breakLength();
       if (a > m) {
         miss("van-within", a - m);
         return;
@@ -171,7 +171,7 @@ public final class StopStep {
     if (perDriveSecond < 0) {
       return false;
     }
-    long least = day.leastDrive(i, j, t, Math.max(t, day.latestEnd));
+    long least = day.leastDrive(i, j, t, Math.max(t, day.latestEnd()));
     return fixed - day.waitPrice() * b + perDriveSecond * least >= leastKey;
   }
 
@@ -259,13 +259,13 @@ public final class StopStep {
     int b = arriveB;
     long c = arriveCost;
     if (breakAt == BreakAt.ON_ARRIVAL) {
-      if (a > day.breakTo) {
-        miss("break", a - day.breakTo);
+      if (a > day.breakTo()) {
+        miss("break", a - day.breakTo());
         return;
       }
-      c += day.waitPrice() * Math.max(0, day.breakFrom - b);
-      a = Math.max(a, day.breakFrom) + day.breakLength;
-      b = Math.min(Math.max(b, day.breakFrom), day.breakTo) + day.breakLength;
+      c += day.waitPrice() * Math.max(0, day.breakFrom() - b);
+      a = Math.max(a, day.breakFrom()) + day.breakLength();
+      b = Math.min(Math.max(b, day.breakFrom()), day.breakTo()) + day.breakLength();
     }
     c += day.waitPrice() * Math.max(0, windowStart - b);
     a = Math.max(a, windowStart) + service;
