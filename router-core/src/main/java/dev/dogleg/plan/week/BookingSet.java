@@ -23,22 +23,6 @@ final class BookingSet {
     return new BookingSet(words);
   }
 
-  /** {@return its numbers, rising} */
-  int[] numbers() {
-    int count = 0;
-    for (long word : words) {
-      count += Long.bitCount(word);
-    }
-    int[] numbers = new int[count];
-    int next = 0;
-    for (int w = 0; w < words.length; w++) {
-      for (long rest = words[w]; rest != 0; rest &= rest - 1) {
-        numbers[next++] = w * Long.SIZE + Long.numberOfTrailingZeros(rest);
-      }
-    }
-    return numbers;
-  }
-
   @Override
   public boolean equals(Object other) {
     return other instanceof BookingSet set && Arrays.equals(words, set.words);

@@ -30,7 +30,6 @@ final class BranchTree {
   private long openBound = Long.MAX_VALUE;
   private boolean complete = true;
   private int nodes;
-  private Leaf root;
 
   /**
    * A part of the search that holds no better week, with the prices that show it.
@@ -152,16 +151,7 @@ final class BranchTree {
   }
 
   private void visit(Open part, PriorityQueue<Open> open) {
-    Relaxation cost =
-        new Relaxation(
-            problem,
-            part.state,
-            false,
-            limit,
-            part.cuts,
-            part.columns,
-            Math.multiplyExact(4L, ceiling),
-            ceiling);
+    Relaxation cost = cost(part.state, part.cuts, part.columns);
     cost.solve();
     cost.cut(nodes == 1 ? ROOT_CUT_ROUNDS : NODE_CUT_ROUNDS);
     if (cost.bound() == null) {
@@ -169,9 +159,6 @@ final class BranchTree {
       return;
     }
     Leaf leaf = leaf(part.state, false, cost.bound());
-    if (nodes == 1) {
-      root = leaf;
-    }
     if (cost.bound().value() >= ceiling) {
       leaves.add(leaf);
       return;
@@ -211,6 +198,11 @@ final class BranchTree {
       NodeState child = state.with(side, problem.pool());
       open.add(new Open(2 * nodes + (holds ? 0 : 1), bound, child, cost.cuts(), cost.columns()));
     }
+  }
+
+  private Relaxation cost(NodeState state, List<RowCut> cuts, int[] columns) {
+    return new Relaxation(
+        problem, state, false, limit, cuts, columns, Math.multiplyExact(4L, ceiling), ceiling);
   }
 
   private Relaxation count(NodeState state, Relaxation cost) {
@@ -266,16 +258,7 @@ final class BranchTree {
               .filter(c -> c == chosen || !pool.meet(c, chosen))
               .toArray();
       state = new NodeState(kept, must, state.decisions());
-      now =
-          new Relaxation(
-              problem,
-              state,
-              false,
-              limit,
-              now.cuts(),
-              now.columns(),
-              Math.multiplyExact(4L, ceiling),
-              ceiling);
+      now = cost(state, now.cuts(), now.columns());
       now.solve();
       if (now.bound() == null || now.bound().value() >= ceiling) {
         return;
@@ -325,14 +308,5 @@ final class BranchTree {
 
   List<Leaf> leaves() {
     return leaves;
-  }
-
-  /** {@return prices of the whole week's bound; null where the LP never answered} */
-  Leaf root() {
-    return root;
-  }
-
-  int nodes() {
-    return nodes;
   }
 }

@@ -16,7 +16,7 @@ final class CostCeiling {
       sum += model.leftOutSixtieths(i);
     }
     for (VanKind kind : model.kinds()) {
-      RelaxedDay day = new RelaxedDay(kind, prices);
+      RelaxedDay day = kind.relaxed();
       long seconds = (long) day.latestEnd - day.from;
       long most = seconds * Math.max(60, prices.waitingMinuteSeconds());
       most += day.endCost(day.latestEnd);

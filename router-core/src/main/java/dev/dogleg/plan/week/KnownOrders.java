@@ -1,6 +1,5 @@
 package dev.dogleg.plan.week;
 
-import dev.dogleg.itinerary.Prices;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -51,10 +50,10 @@ final class KnownOrders {
   private final WorkCount work;
   private final Map<BookingSet, Known> known = new LinkedHashMap<>();
 
-  KnownOrders(VanKind kind, Prices prices, WorkCount work) {
+  KnownOrders(VanKind kind, WorkCount work) {
     this.kind = kind;
     this.work = work;
-    relaxed = new RelaxedOrder(kind, new RelaxedDay(kind, prices));
+    relaxed = new RelaxedOrder(kind);
   }
 
   VanKind kind() {

@@ -47,7 +47,7 @@ final class OneVanDay {
       asked.add(booking.counted() ? choice.visit() : choice.visit().waiting(worth));
     }
     DayPlan plan =
-        DayPlanner.plan(kind.request(model.request().days().get(0), asked, effort), stop);
+        DayPlanner.plan(model.request(model.request().days().get(0), asked, effort), stop);
     Set<String> served = new HashSet<>();
     plan.stops().stream()
         .filter(visit -> visit.kind() == PlannedStop.Kind.VISIT)

@@ -22,9 +22,9 @@ final class RelaxedOrder implements RelaxedDay.RunSink {
   private long[] nextC = new long[32];
   private boolean[] nextTaken = new boolean[32];
 
-  RelaxedOrder(VanKind kind, RelaxedDay day) {
+  RelaxedOrder(VanKind kind) {
     this.kind = kind;
-    this.day = day;
+    day = kind.relaxed();
     rules = new SetRules(kind);
   }
 

@@ -27,7 +27,6 @@ final class SetCosts {
   private final Map<VanKind, Map<BookingSet, Cost>> known = new HashMap<>();
   private final Map<VanKind, SetDays> engines = new HashMap<>();
   private final WorkCount work;
-  private long asked;
 
   SetCosts(WeekModel model, WorkCount work) {
     this.work = work;
@@ -51,7 +50,6 @@ final class SetCosts {
   }
 
   private Cost exact(VanKind kind, int[] locals) {
-    asked++;
     work.count(STEPS);
     long extra = 0;
     for (int local : locals) {
@@ -83,10 +81,5 @@ final class SetCosts {
     boolean proven = plan.proof().kind() == Proof.Kind.PROVEN_BEST;
     long most = plan.costSixtieths() + extra;
     return new Cost(proven ? most : plan.proof().costBound() + extra, most);
-  }
-
-  /** {@return number of sets computed} */
-  long asked() {
-    return asked;
   }
 }

@@ -115,11 +115,10 @@ final class SetSweep implements RelaxedDay.RunSink {
    * A sweep.
    *
    * @param kind kind of van-day
-   * @param day its relaxed day
    * @param mostSets sets looked at, after which it gives up, see {@link #complete}
    */
-  SetSweep(VanKind kind, RelaxedDay day, int mostSets) {
-    this.day = day;
+  SetSweep(VanKind kind, int mostSets) {
+    day = kind.relaxed();
     this.rules = new SetRules(kind);
     this.mostSets = mostSets;
     words = Math.max(1, (day.n + Long.SIZE - 1) / Long.SIZE);

@@ -1,8 +1,6 @@
 package dev.dogleg.plan.week;
 
-import dev.dogleg.itinerary.Prices;
 import java.util.Arrays;
-import java.util.List;
 
 /**
  * How many counted bookings must be left out for want of time alone: quick, for weeks of any size.
@@ -15,15 +13,12 @@ final class TimeBound {
   private TimeBound() {}
 
   /** {@return no week leaves out fewer counted bookings} */
-  static int leftOut(WeekModel model, Prices prices) {
-    List<RelaxedDay> days =
-        model.kinds().stream().map(kind -> new RelaxedDay(kind, prices)).toList();
+  static int leftOut(WeekModel model) {
     long room = 0;
     int[] need = new int[model.size()];
     Arrays.fill(need, Integer.MAX_VALUE / 2);
-    for (int k = 0; k < days.size(); k++) {
-      VanKind kind = model.kinds().get(k);
-      RelaxedDay day = days.get(k);
+    for (VanKind kind : model.kinds()) {
+      RelaxedDay day = kind.relaxed();
       int longestAlone = 0;
       for (int j = 0; j < day.n; j++) {
         int shortest = Integer.MAX_VALUE / 4;

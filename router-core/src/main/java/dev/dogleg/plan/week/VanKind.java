@@ -31,6 +31,7 @@ final class VanKind {
   private final long[] extra;
   private final WeekModel week;
   private DayModel dayModel;
+  private RelaxedDay relaxed;
 
   /** What makes two van-days alike. */
   record Likeness(
@@ -141,9 +142,17 @@ final class VanKind {
   /** {@return the day with all visits that may be asked for, numbered by local numbers} */
   DayModel model() {
     if (dayModel == null) {
-      dayModel = DayModel.of(request(day, visits, 1));
+      dayModel = DayModel.of(week.request(day, visits, 1));
     }
     return dayModel;
+  }
+
+  /** {@return the relaxed day; made when first asked for} */
+  RelaxedDay relaxed() {
+    if (relaxed == null) {
+      relaxed = new RelaxedDay(this, week.request().prices());
+    }
+    return relaxed;
   }
 
   /** {@return the day that is asked to serve some bookings, given by local numbers} */
@@ -152,18 +161,6 @@ final class VanKind {
     for (int k : locals) {
       asked.add(visits.get(k));
     }
-    return request(day, asked, effort);
-  }
-
-  /** {@return the day of one of the van-days, asked to serve some visits} */
-  DayRequest request(WeekDay vanDay, List<Visit> asked, long effort) {
-    return new DayRequest(
-        vanDay.shift(),
-        asked,
-        vanDay.travel(),
-        week.request().prices(),
-        vanDay.terms(),
-        week.request().seed(),
-        effort);
+    return week.request(day, asked, effort);
   }
 }

@@ -73,10 +73,9 @@ final class WeekAssembly {
 
   private static DayPlan day(WeekModel model, int vanDay, int[] locals) {
     WeekDay day = model.request().days().get(vanDay);
-    VanKind kind =
-        model.kinds().stream().filter(k -> k.vanDays().contains(vanDay)).findFirst().orElseThrow();
+    VanKind kind = model.kindOf(vanDay);
     List<Visit> visits = Arrays.stream(locals).mapToObj(kind::visit).toList();
-    DayPlan plan = DayPlanner.plan(kind.request(day, visits, DAY_EFFORT));
+    DayPlan plan = DayPlanner.plan(model.request(day, visits, DAY_EFFORT));
     if (plan.leftOutBooked() > 0) {
       throw new IllegalStateException("a chosen set has no day: " + visits);
     }

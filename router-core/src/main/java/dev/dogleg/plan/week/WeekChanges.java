@@ -14,6 +14,7 @@ import dev.dogleg.time.TimeWindow;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntFunction;
 import java.util.function.IntPredicate;
 
 /**
@@ -66,19 +67,16 @@ final class WeekChanges {
     for (TimeWindow window : visit.arriveWithin()) {
       int from = window.fromSeconds();
       int to = window.toSeconds();
-      if (from > 0) {
-        IntPredicate earlier =
-            m -> fits(day, others, visit.arriving(window(Math.max(0, from - 60 * m), to)));
-        add(changes, choice, ChangeKind.WIDER_WINDOW, earlier);
-      }
-      if (to < TimeWindow.DAY_END) {
-        IntPredicate longer =
-            m ->
-                fits(
-                    day,
-                    others,
-                    visit.arriving(window(from, Math.min(TimeWindow.DAY_END, to + 60 * m))));
-        add(changes, choice, ChangeKind.WIDER_WINDOW, longer);
+      IntFunction<TimeWindow> earlier = m -> new TimeWindow(Math.max(0, from - 60 * m), to);
+      IntFunction<TimeWindow> longer = m -> new TimeWindow(from, later(to, m));
+      for (IntFunction<TimeWindow> wider : List.of(earlier, longer)) {
+        if (!wider.apply(MOST_MINUTES).equals(window)) {
+          add(
+              changes,
+              choice,
+              ChangeKind.WIDER_WINDOW,
+              m -> fits(day, others, visit.arriving(List.of(wider.apply(m)))));
+        }
       }
     }
     return changes;
@@ -104,7 +102,7 @@ final class WeekChanges {
 
   private Optional<Change> moved(WeekBooking booking) {
     for (DayChoice choice : booking.choices()) {
-      VanKind kind = kind(choice.day());
+      VanKind kind = model.kindOf(choice.day());
       for (int local : locals[choice.day()]) {
         if (!fits(day(choice.day()), served(choice.day(), local), choice.visit())) {
           continue;
@@ -127,7 +125,7 @@ final class WeekChanges {
     List<Visit> visits = new ArrayList<>();
     for (int local : locals[vanDay]) {
       if (local != without) {
-        visits.add(kind(vanDay).visit(local));
+        visits.add(model.kindOf(vanDay).visit(local));
       }
     }
     return visits;
@@ -139,47 +137,22 @@ final class WeekChanges {
     }
     List<Visit> asked = new ArrayList<>(others);
     asked.add(one);
-    DayRequest request =
-        new DayRequest(
-            day.shift(),
-            asked,
-            day.travel(),
-            model.request().prices(),
-            day.terms(),
-            model.request().seed(),
-            SET_EFFORT);
+    DayRequest request = model.request(day, asked, SET_EFFORT);
     return new SetDays(DayModel.of(request)).best((1L << asked.size()) - 1, SET_EFFORT).isPresent();
   }
 
   private static WeekDay later(WeekDay day, int minutes) {
     DayShift shift = day.shift();
     TimeWindow hours = shift.hours();
-    int to = Math.min(TimeWindow.DAY_END, hours.toSeconds() + 60 * minutes);
-    DayShift longer =
-        new DayShift(
-            shift.groomerId(),
-            shift.vanId(),
-            shift.day(),
-            shift.startPlace(),
-            shift.endPlace(),
-            new TimeWindow(hours.fromSeconds(), to),
-            shift.overtimeSeconds(),
-            shift.breakRule());
-    return new WeekDay(longer, day.travel(), day.terms());
+    TimeWindow longer = new TimeWindow(hours.fromSeconds(), later(hours.toSeconds(), minutes));
+    return new WeekDay(shift.during(longer), day.travel(), day.terms());
   }
 
-  private static List<TimeWindow> window(int from, int to) {
-    return List.of(new TimeWindow(from, to));
+  private static int later(int seconds, int minutes) {
+    return Math.min(TimeWindow.DAY_END, seconds + 60 * minutes);
   }
 
   private WeekDay day(int vanDay) {
     return model.request().days().get(vanDay);
-  }
-
-  private VanKind kind(int vanDay) {
-    return model.kinds().stream()
-        .filter(k -> k.vanDays().contains(vanDay))
-        .findFirst()
-        .orElseThrow();
   }
 }

@@ -1,6 +1,9 @@
 package dev.dogleg.plan.week;
 
+import dev.dogleg.itinerary.DayRequest;
+import dev.dogleg.itinerary.Visit;
 import dev.dogleg.itinerary.WeekBooking;
+import dev.dogleg.itinerary.WeekDay;
 import dev.dogleg.itinerary.WeekRequest;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -16,6 +19,7 @@ final class WeekModel {
   private final WeekRequest request;
   private final List<WeekBooking> bookings;
   private final List<VanKind> kinds;
+  private final VanKind[] ofDay;
 
   WeekModel(WeekRequest request) {
     this.request = request;
@@ -32,6 +36,8 @@ final class WeekModel {
         (likeness, days) ->
             kinds.add(
                 new VanKind(kinds.size(), request.days().get(days.get(0)), days, likeness, this)));
+    ofDay = new VanKind[request.days().size()];
+    kinds.forEach(kind -> kind.vanDays().forEach(day -> ofDay[day] = kind));
   }
 
   WeekRequest request() {
@@ -64,5 +70,22 @@ final class WeekModel {
   /** {@return kinds of van-days, in the order of their first van-days} */
   List<VanKind> kinds() {
     return kinds;
+  }
+
+  /** {@return the kind of a van-day} */
+  VanKind kindOf(int vanDay) {
+    return ofDay[vanDay];
+  }
+
+  /** {@return a van-day, as it is or changed, that is asked to serve some visits} */
+  DayRequest request(WeekDay vanDay, List<Visit> asked, long effort) {
+    return new DayRequest(
+        vanDay.shift(),
+        asked,
+        vanDay.travel(),
+        request.prices(),
+        vanDay.terms(),
+        request.seed(),
+        effort);
   }
 }

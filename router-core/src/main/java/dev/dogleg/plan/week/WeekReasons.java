@@ -32,13 +32,13 @@ final class WeekReasons {
     WeekBooking booking = model.booking(number);
     List<WeekNoRoom.OnDay> days = new ArrayList<>();
     for (DayChoice choice : booking.choices()) {
-      VanKind kind = kind(choice.day());
+      VanKind kind = model.kindOf(choice.day());
       List<Visit> asked = new ArrayList<>();
       for (int local : locals[choice.day()]) {
         asked.add(kind.visit(local));
       }
       asked.add(kind.visit(kind.local(number)).waiting(0));
-      days.add(new WeekNoRoom.OnDay(choice.day(), onDay(kind, choice.day(), asked, booking)));
+      days.add(new WeekNoRoom.OnDay(choice.day(), onDay(choice.day(), asked, booking)));
     }
     boolean nowhere = days.stream().allMatch(on -> impossible(on.reason()));
     return new WeekNoRoom(
@@ -47,9 +47,9 @@ final class WeekReasons {
         nowhere ? new WeekChanges(model, locals).smallest(booking) : Optional.empty());
   }
 
-  private NoRoom onDay(VanKind kind, int vanDay, List<Visit> asked, WeekBooking booking) {
+  private NoRoom onDay(int vanDay, List<Visit> asked, WeekBooking booking) {
     WeekDay day = model.request().days().get(vanDay);
-    DayPlan plan = DayPlanner.plan(kind.request(day, asked, DAY_EFFORT));
+    DayPlan plan = DayPlanner.plan(model.request(day, asked, DAY_EFFORT));
     Optional<NoRoom> reason =
         plan.noRoom().stream().filter(r -> r.visitId().equals(booking.id())).findFirst();
     if (reason.isPresent() && impossible(reason.get())) {
@@ -63,12 +63,5 @@ final class WeekReasons {
   private static boolean impossible(NoRoom reason) {
     return reason.why() == NoRoom.Why.IMPOSSIBLE_ALONE
         || reason.why() == NoRoom.Why.IMPOSSIBLE_TOGETHER;
-  }
-
-  private VanKind kind(int vanDay) {
-    return model.kinds().stream()
-        .filter(k -> k.vanDays().contains(vanDay))
-        .findFirst()
-        .orElseThrow();
   }
 }

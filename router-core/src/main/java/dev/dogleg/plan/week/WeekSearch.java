@@ -72,7 +72,7 @@ final class WeekSearch {
     this.random = new SplittableRandom(seed);
     kindOf = new int[model.request().days().size()];
     for (VanKind kind : model.kinds()) {
-      orders.add(new KnownOrders(kind, model.request().prices(), work));
+      orders.add(new KnownOrders(kind, work));
       kind.vanDays().forEach(van -> kindOf[van] = kind.number());
     }
     near = new int[model.size()][];

@@ -38,7 +38,6 @@ final class WeekSolver {
   private final BooleanSupplier stop;
   private final WeekModel model;
   private final SetCosts costs;
-  private final MasterProblem root;
   private final List<BranchTree.Leaf> parts = new ArrayList<>();
   private WeekChoice best;
   private int leftOutBound;
@@ -58,7 +57,6 @@ final class WeekSolver {
     work = new WorkCount(request.effort(), stop);
     model = new WeekModel(request);
     costs = new SetCosts(model, work);
-    root = new MasterProblem(model, new ColumnPool(model.size()), costs, work);
   }
 
   WeekPlanner.Solved solve() {
@@ -104,9 +102,8 @@ final class WeekSolver {
     WeekChoice found = search.run(rounds, this::better);
     work.count(share.steps());
     best = WeekChoice.of(model, costs, found.sets());
-    learn(search);
     if (model.size() > 0) {
-      prove();
+      prove(search);
     }
   }
 
@@ -115,23 +112,25 @@ final class WeekSolver {
         week.leftOutCounted(), week.costSixtieths(), leftOutBound, costBound, work.steps());
   }
 
-  /** Puts what the search has seen into the first LP. */
-  private void learn(WeekSearch search) {
+  /** The sets that the search has seen. */
+  private MasterProblem seen(WeekSearch search) {
+    ColumnPool pool = new ColumnPool(model.size());
     for (KnownOrders orders : search.orders()) {
       VanKind kind = orders.kind();
       for (KnownOrders.Known day : orders.inOrder()) {
         int[] bookings = Arrays.stream(day.order()).map(kind::booking).sorted().toArray();
-        root.pool().add(kind.number(), bookings, day.cost(), ColumnPool.Known.GUESS);
+        pool.add(kind.number(), bookings, day.cost(), ColumnPool.Known.GUESS);
       }
     }
+    return new MasterProblem(model, pool, costs, work);
   }
 
-  private void prove() {
+  private void prove(WeekSearch search) {
     MasterProblem whole = complete();
     if (whole != null) {
       proveOver(whole);
     } else {
-      improve();
+      improve(seen(search));
     }
   }
 
@@ -142,10 +141,7 @@ final class WeekSolver {
     }
     int share = mostSets / model.kinds().size();
     List<SetSweep> sweeps =
-        model.kinds().parallelStream()
-            .map(
-                kind -> new SetSweep(kind, new RelaxedDay(kind, request.prices()), share).run(stop))
-            .toList();
+        model.kinds().parallelStream().map(kind -> new SetSweep(kind, share).run(stop)).toList();
     ColumnPool pool = new ColumnPool(model.size());
     for (int k = 0; k < sweeps.size(); k++) {
       work.count(sweeps.get(k).steps());
@@ -223,11 +219,11 @@ final class WeekSolver {
   }
 
   /** Too many sets for a proof of cost: a bound on the number left out, and a better week. */
-  private void improve() {
-    leftOutBound = Math.min(best.leftOutCounted(), TimeBound.leftOut(model, request.prices()));
-    recombine(best.leftOutCounted());
+  private void improve(MasterProblem seen) {
+    leftOutBound = Math.min(best.leftOutCounted(), TimeBound.leftOut(model));
+    recombine(seen, best.leftOutCounted());
     if (best.leftOutCounted() > leftOutBound) {
-      recombine(best.leftOutCounted() - 1);
+      recombine(seen, best.leftOutCounted() - 1);
     }
     better(best);
   }
@@ -246,11 +242,11 @@ final class WeekSolver {
   }
 
   /** Puts sets known so far together anew, for a better week. */
-  private void recombine(int limit) {
-    NodeState all = everything(root.pool());
+  private void recombine(MasterProblem seen, int limit) {
+    NodeState all = everything(seen.pool());
     BranchTree tree =
-        new BranchTree(root, limit, within(limit) ? best : null, ceiling(limit), 1, this::better);
-    tree.grow(all, List.of(), start(root.pool()));
+        new BranchTree(seen, limit, within(limit) ? best : null, ceiling(limit), 1, this::better);
+    tree.grow(all, List.of(), start(seen.pool()));
     if (tree.best() != null && tree.best().beats(best)) {
       best = tree.best();
     }

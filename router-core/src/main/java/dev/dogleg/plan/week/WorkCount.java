@@ -39,8 +39,4 @@ final class WorkCount {
   long steps() {
     return steps;
   }
-
-  long left() {
-    return Math.max(0, limit - steps);
-  }
 }

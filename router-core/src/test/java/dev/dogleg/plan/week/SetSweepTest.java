@@ -23,7 +23,7 @@ class SetSweepTest {
     WeekModel model = new WeekModel(week);
     VanKind kind = model.kinds().get(0);
     int n = kind.size();
-    SetSweep sweep = new SetSweep(kind, new RelaxedDay(kind, week.prices()), 100_000);
+    SetSweep sweep = new SetSweep(kind, 100_000);
     sweep.run(() -> false);
     long[] bound = new long[1 << n];
     Arrays.fill(bound, Long.MAX_VALUE);

@@ -64,15 +64,8 @@ class WeekChangesTest {
 
   private static DayShift later(WeekRequest week, int day, int seconds) {
     DayShift shift = week.days().get(day).shift();
-    return new DayShift(
-        shift.groomerId(),
-        shift.vanId(),
-        shift.day(),
-        shift.startPlace(),
-        shift.endPlace(),
-        new TimeWindow(shift.hours().fromSeconds(), shift.hours().toSeconds() + seconds),
-        shift.overtimeSeconds(),
-        shift.breakRule());
+    return shift.during(
+        new TimeWindow(shift.hours().fromSeconds(), shift.hours().toSeconds() + seconds));
   }
 
   private static boolean fits(
