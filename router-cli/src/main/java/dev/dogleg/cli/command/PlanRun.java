@@ -4,13 +4,8 @@ import dev.dogleg.cli.console.Console;
 import dev.dogleg.cli.console.ExitCode;
 import dev.dogleg.cli.export.DayText;
 import dev.dogleg.cli.export.NoRoomCsv;
-import dev.dogleg.cli.export.PlanCsv;
-import dev.dogleg.cli.export.PlanRow;
 import dev.dogleg.cli.export.PlanRows;
 import dev.dogleg.cli.export.PlannedDay;
-import dev.dogleg.cli.export.SetAside;
-import dev.dogleg.cli.export.SetAsideCsv;
-import dev.dogleg.cli.export.WholeFiles;
 import dev.dogleg.cli.prepare.Calendar;
 import dev.dogleg.cli.prepare.LookUps;
 import dev.dogleg.cli.prepare.MapInUse;
@@ -18,15 +13,14 @@ import dev.dogleg.cli.prepare.Preparation;
 import dev.dogleg.fault.FaultException;
 import dev.dogleg.fault.Faults;
 import dev.dogleg.itinerary.DayRequest;
-import dev.dogleg.itinerary.Finding;
 import dev.dogleg.model.Book;
 import dev.dogleg.model.Booking;
 import dev.dogleg.model.BookingTerms;
+import dev.dogleg.model.Groomer;
 import dev.dogleg.model.WeekBook;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -54,7 +48,12 @@ final class PlanRun {
       long seed,
       OptionalLong effort,
       boolean fresh,
-      boolean strict) {}
+      boolean strict) {
+    /** {@return limit in solver steps for a day} */
+    long dayEffort() {
+      return effort.orElse(DayRequest.USUAL_EFFORT);
+    }
+  }
 
   private final Surroundings surroundings;
   private final Console console;
@@ -103,16 +102,7 @@ final class PlanRun {
       if (Ending.stops(faults.all(), order.strict())) {
         return stopped();
       }
-      DaysRun run =
-          new DaysRun(
-              preparation,
-              calendar,
-              input.book().business(),
-              order.seed(),
-              order.effort().orElse(DayRequest.USUAL_EFFORT),
-              faults);
-      run.plan(dates, bookings.stream().filter(b -> preparation.placed(b.clientId())).toList());
-      return Ending.stops(faults.all(), order.strict()) ? stopped() : finish(input, run, dates);
+      return plan(input, preparation, calendar, bookings, dates.get(0));
     } catch (FaultException failed) {
       failed.faults().forEach(faults::add);
       return stopped();
@@ -133,55 +123,36 @@ final class PlanRun {
         || !book.week().equals(WeekBook.NONE);
   }
 
-  private ExitCode finish(BookInput input, DaysRun run, List<LocalDate> dates) throws IOException {
+  private ExitCode plan(
+      BookInput input,
+      Preparation preparation,
+      Calendar calendar,
+      List<Booking> bookings,
+      LocalDate date)
+      throws IOException {
+    PlanOutput output = new PlanOutput(console, order, input, faults);
+    List<Groomer> groomers = input.book().business().workingOn(date);
+    List<Booking> open =
+        bookings.stream()
+            .filter(booking -> preparation.placed(booking.clientId()))
+            .filter(booking -> calendar.possible(booking, date))
+            .toList();
+    if (groomers.isEmpty() || open.isEmpty()) {
+      return output.nothing("no open booking", List.of(date));
+    }
+    DayRun run = DayRun.plan(preparation, calendar, groomers.get(0), date, open, order, faults);
+    if (Ending.stops(faults.all(), order.strict())) {
+      return stopped();
+    }
     if (!run.findings().isEmpty()) {
-      console.warn("Dogleg's own fault: its audit does not pass the plan. Nothing was written.");
-      for (Finding finding : run.findings()) {
-        console.warn("  " + finding.text() + " [" + finding.code() + "]");
-      }
-      return ExitCode.OWN_FAULT;
+      return output.ownFault(
+          run.findings().stream().map(one -> one.text() + " [" + one.code() + "]").toList());
     }
-    List<String> written = write(input, run);
-    print(run, dates);
-    console.say("");
-    console.say(PlanNotes.attribution(input.map()));
-    written.forEach(file -> console.say("Written: " + file));
-    String report = FaultReport.of(faults.all(), false);
-    if (!report.isEmpty()) {
-      console.warn(report);
-    }
-    return Ending.of(faults.all(), run.bookedLeftOut());
-  }
-
-  private List<String> write(BookInput input, DaysRun run) throws IOException {
-    Path folder = order.out().orElse(input.folder().resolve("plan"));
-    List<PlanRow> rows = new ArrayList<>();
-    run.days().forEach(day -> rows.addAll(PlanRows.of(day)));
-    List<SetAside> aside = input.setAside(faults.all());
-    boolean noRoom = run.days().stream().anyMatch(day -> !day.leftOut().isEmpty());
-    WholeFiles files = new WholeFiles(folder);
-    files.put("plan.csv", PlanCsv.text(rows));
-    files.put("no-room.csv", noRoom ? NoRoomCsv.text(run.days()) : null);
-    files.put("set-aside.csv", aside.isEmpty() ? null : SetAsideCsv.text(aside));
-    return files.write().stream().map(Path::toString).toList();
-  }
-
-  private void print(DaysRun run, List<LocalDate> dates) {
-    boolean more = false;
-    for (PlannedDay day : run.days()) {
-      if (more) {
-        console.say("");
-      }
-      console.say(DayText.of(day).stripTrailing());
-      more = true;
-    }
-    if (run.days().isEmpty()) {
-      LocalDate last = dates.get(dates.size() - 1);
-      console.say(
-          "Nothing to plan: no open booking "
-              + (dates.size() == 1 ? "on " + last : "from " + dates.get(0) + " to " + last)
-              + ".");
-    }
+    PlannedDay day = run.day();
+    String noRoom = day.leftOut().isEmpty() ? null : NoRoomCsv.text(List.of(day));
+    List<Path> written = output.write(PlanRows.of(day), noRoom);
+    console.say(DayText.of(day).stripTrailing());
+    return output.end(written, run.bookedLeftOut());
   }
 
   private ExitCode stopped() {

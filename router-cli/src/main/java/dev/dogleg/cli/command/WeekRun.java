@@ -7,15 +7,11 @@ import dev.dogleg.cli.console.ExitCode;
 import dev.dogleg.cli.console.Progress;
 import dev.dogleg.cli.export.DayText;
 import dev.dogleg.cli.export.NoRoomCsv;
-import dev.dogleg.cli.export.PlanCsv;
 import dev.dogleg.cli.export.PlanRow;
 import dev.dogleg.cli.export.PlanRows;
 import dev.dogleg.cli.export.PlannedDay;
-import dev.dogleg.cli.export.SetAside;
-import dev.dogleg.cli.export.SetAsideCsv;
 import dev.dogleg.cli.export.WeekLeftOut;
 import dev.dogleg.cli.export.WeekText;
-import dev.dogleg.cli.export.WholeFiles;
 import dev.dogleg.cli.prepare.EarlierPlan;
 import dev.dogleg.cli.prepare.MapInUse;
 import dev.dogleg.cli.prepare.PreparedWeek;
@@ -47,6 +43,7 @@ final class WeekRun {
   private final PlanRun.Order order;
   private final BookInput input;
   private final Faults faults;
+  private final PlanOutput output;
 
   WeekRun(Surroundings surroundings, PlanRun.Order order, BookInput input, Faults faults) {
     this.surroundings = surroundings;
@@ -54,6 +51,7 @@ final class WeekRun {
     this.order = order;
     this.input = input;
     this.faults = faults;
+    output = new PlanOutput(console, order, input, faults);
   }
 
   /**
@@ -65,7 +63,7 @@ final class WeekRun {
   Optional<ExitCode> run(List<LocalDate> dates) throws IOException {
     List<VanDay> days = VanDays.of(input.book().business(), input.book().week().days(), dates);
     vanTwice(days);
-    EarlierPlan earlier = new EarlierPlanFile(folder(), order.fresh(), faults).read();
+    EarlierPlan earlier = new EarlierPlanFile(output.folder(), order.fresh(), faults).read();
     List<Booking> bookings =
         WeekPreparation.candidates(input.book(), days, dates, earlier, input.rows(), faults);
     boolean errands =
@@ -75,7 +73,8 @@ final class WeekRun {
       if (Ending.stops(faults.all(), order.strict())) {
         return Optional.empty();
       }
-      return Optional.of(nothing(days.isEmpty() ? "nobody works" : "no open booking", dates));
+      return Optional.of(
+          output.nothing(days.isEmpty() ? "nobody works" : "no open booking", dates));
     }
     try (MapInUse map = new MapInUse(input.map(), surroundings.cache(), console, faults)) {
       Optional<PreparedWeek> prepared =
@@ -121,31 +120,6 @@ final class WeekRun {
     }
   }
 
-  /** An empty plan is written too: yesterday's must not stand for today's. */
-  private ExitCode nothing(String why, List<LocalDate> dates) throws IOException {
-    LocalDate first = dates.get(0);
-    LocalDate last = dates.get(dates.size() - 1);
-    console.say(
-        "Nothing to plan: "
-            + why
-            + (first.equals(last) ? " on " + first : " from " + first + " to " + last)
-            + ".");
-    List<Path> written = write(List.of(), null);
-    console.say("");
-    console.say(PlanNotes.attribution(input.map()));
-    written.forEach(file -> console.say("Written: " + file));
-    return report(false);
-  }
-
-  private List<Path> write(List<PlanRow> rows, String noRoom) throws IOException {
-    List<SetAside> aside = input.setAside(faults.all());
-    WholeFiles files = new WholeFiles(folder());
-    files.put("plan.csv", PlanCsv.text(rows));
-    files.put("no-room.csv", noRoom);
-    files.put("set-aside.csv", aside.isEmpty() ? null : SetAsideCsv.text(aside));
-    return files.write();
-  }
-
   private static java.util.function.Predicate<String> placedBy(Optional<PreparedWeek> week) {
     return client ->
         week.isEmpty()
@@ -162,15 +136,15 @@ final class WeekRun {
       }
       List<WeekFinding> findings = WeekAudit.check(week.request(), plan);
       if (!findings.isEmpty()) {
-        console.warn("Dogleg's own fault: its audit does not pass the plan. Nothing was written.");
-        for (WeekFinding one : findings) {
-          String day = one.day() < 0 ? "" : week.days().get(one.day()).title() + ": ";
-          console.warn("  " + day + one.finding().text() + " [" + one.finding().code() + "]");
-        }
-        return ExitCode.OWN_FAULT;
+        return output.ownFault(findings.stream().map(one -> text(week, one)).toList());
       }
       return finish(new PlannedWeek(week, plan, input.book(), order.seed()));
     }
+  }
+
+  private static String text(PreparedWeek week, WeekFinding one) {
+    String day = one.day() < 0 ? "" : week.days().get(one.day()).title() + ": ";
+    return day + one.finding().text() + " [" + one.finding().code() + "]";
   }
 
   private ExitCode finish(PlannedWeek planned) throws IOException {
@@ -178,7 +152,7 @@ final class WeekRun {
     List<WeekLeftOut> left = planned.leftOut();
     List<PlanRow> rows = new ArrayList<>();
     days.forEach(day -> rows.addAll(PlanRows.of(day)));
-    List<Path> written = write(rows, left.isEmpty() ? null : NoRoomCsv.week(left, days));
+    List<Path> written = output.write(rows, left.isEmpty() ? null : NoRoomCsv.week(left, days));
     for (PlannedDay day : days) {
       if (days.size() == 1) {
         console.say(DayText.of(day).stripTrailing());
@@ -196,26 +170,11 @@ final class WeekRun {
     if (planned.plan().proof().kind() == Proof.Kind.CLOCK_LIMIT) {
       console.say("Stopped by hand: this is the best plan found by then, checked as always.");
     }
-    console.say("");
-    console.say(PlanNotes.attribution(input.map()));
-    written.forEach(file -> console.say("Written: " + file));
-    return report(left.stream().anyMatch(WeekLeftOut::agreed));
+    return output.end(written, left.stream().anyMatch(WeekLeftOut::agreed));
   }
 
   private static String task(PreparedWeek week) {
     int days = week.days().size();
     return days == 1 ? "Planning " + week.days().get(0).title() : "Planning " + days + " days";
-  }
-
-  private ExitCode report(boolean bookedLeftOut) {
-    String report = FaultReport.of(faults.all(), false);
-    if (!report.isEmpty()) {
-      console.warn(report);
-    }
-    return Ending.of(faults.all(), bookedLeftOut);
-  }
-
-  private Path folder() {
-    return order.out().orElse(input.folder().resolve("plan"));
   }
 }

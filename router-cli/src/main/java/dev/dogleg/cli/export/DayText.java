@@ -43,7 +43,7 @@ public final class DayText {
       sums();
     }
     if (day.weekProof().isEmpty()) {
-      lines.add(" " + capital(day.proof()) + ".");
+      lines.add(" " + ProofText.sentence(day.proof()));
     }
     leftOut();
     return String.join("\n", lines) + "\n";
@@ -123,25 +123,15 @@ public final class DayText {
   }
 
   private void sums() {
-    long drive = 0;
-    long metres = 0;
-    long wait = 0;
-    long groom = 0;
-    for (PlannedStop stop : day.plan().stops()) {
-      drive += stop.driveSeconds();
-      metres += stop.driveMetres();
-      wait += stop.waitSeconds();
-      groom +=
-          stop.kind() == PlannedStop.Kind.VISIT ? day.stop(stop.visitId()).serviceSeconds() : 0;
-    }
+    DaySums all = DaySums.of(day);
     lines.add("");
     String sums =
         "Driving %s over %s km, grooming %s, waiting %s."
             .formatted(
-                Amounts.spoken(drive),
-                Amounts.roughKilometres(metres),
-                Amounts.spoken(groom),
-                Amounts.spoken(wait));
+                Amounts.spoken(all.driveSeconds()),
+                Amounts.roughKilometres(all.metres()),
+                Amounts.spoken(all.groomSeconds()),
+                Amounts.spoken(all.waitSeconds()));
     Wrap.lines(sums, COLUMNS - 1).forEach(line -> lines.add(" " + line));
     int over = end() - day.plan().shift().hours().toSeconds();
     if (over > 0) {
@@ -184,9 +174,5 @@ public final class DayText {
 
   private static String spare(PlannedStop stop) {
     return Long.toString(Amounts.fullMinutes(stop.spareSeconds()));
-  }
-
-  private static String capital(String sentence) {
-    return sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
   }
 }

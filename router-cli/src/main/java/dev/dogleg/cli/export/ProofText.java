@@ -4,6 +4,7 @@ import dev.dogleg.itinerary.DayPlan;
 import dev.dogleg.itinerary.Prices;
 import dev.dogleg.itinerary.Proof;
 import dev.dogleg.itinerary.WeekPlan;
+import java.util.Locale;
 
 /** Says in one sentence how far from perfect a day can be. */
 public final class ProofText {
@@ -61,5 +62,10 @@ public final class ProofText {
     }
     long minutes = minutes(costSixtieths - proof.costBound());
     return "could be better by at most " + Amounts.spokenMinutes(minutes) + " of driving" + stopped;
+  }
+
+  /** {@return a proof as a sentence of its own, with a capital and a full stop} */
+  static String sentence(String proof) {
+    return proof.substring(0, 1).toUpperCase(Locale.ROOT) + proof.substring(1) + ".";
   }
 }

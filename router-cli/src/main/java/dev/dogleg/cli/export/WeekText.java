@@ -38,7 +38,7 @@ public final class WeekText {
     text.table(values);
     text.leftOut(left);
     text.lines.add("");
-    text.lines.add(capital(proof) + ".");
+    text.lines.add(ProofText.sentence(proof));
     return String.join("\n", text.lines);
   }
 
@@ -52,41 +52,31 @@ public final class WeekText {
    */
   public static String alone(List<PlannedDay> days, List<WeekLeftOut> left, String proof) {
     WeekText text = new WeekText(days);
-    text.lines.add(" " + capital(proof) + ".");
+    text.lines.add(" " + ProofText.sentence(proof));
     text.leftOut(left);
     return String.join("\n", text.lines);
-  }
-
-  private static String capital(String sentence) {
-    return sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
   }
 
   private void table(List<String> values) {
     lines.add(
         ROW.formatted("day", "who", "doors", "drive", "km", "wait", "groom", "home", "value")
             .stripTrailing());
-    long drive = 0;
-    long metres = 0;
-    long wait = 0;
-    long groom = 0;
+    DaySums all = new DaySums(0, 0, 0, 0);
     int doors = 0;
     for (int d = 0; d < days.size(); d++) {
       PlannedDay day = days.get(d);
-      Sums sums = Sums.of(day);
-      drive += sums.drive();
-      metres += sums.metres();
-      wait += sums.waiting();
-      groom += sums.groom();
+      DaySums sums = DaySums.of(day);
+      all = all.plus(sums);
       doors += day.doors();
       lines.add(
           ROW.formatted(
                   DATE.format(day.plan().shift().day().date()),
                   cut(day.groomer()),
                   day.doors(),
-                  Amounts.roughMinutes(sums.drive()),
+                  Amounts.roughMinutes(sums.driveSeconds()),
                   Amounts.roughKilometres(sums.metres()),
-                  Amounts.roughMinutes(sums.waiting()),
-                  clock(sums.groom()),
+                  Amounts.roughMinutes(sums.waitSeconds()),
+                  clock(sums.groomSeconds()),
                   home(day),
                   values.get(d))
               .stripTrailing());
@@ -96,31 +86,14 @@ public final class WeekText {
                 "together",
                 "",
                 doors,
-                Amounts.roughMinutes(drive),
-                Amounts.roughKilometres(metres),
-                Amounts.roughMinutes(wait),
-                clock(groom),
+                Amounts.roughMinutes(all.driveSeconds()),
+                Amounts.roughKilometres(all.metres()),
+                Amounts.roughMinutes(all.waitSeconds()),
+                clock(all.groomSeconds()),
                 "",
                 sum(values))
             .stripTrailing());
     lines.add(" Drive and wait in minutes, groom in hours and minutes; value by pets' prices.");
-  }
-
-  private record Sums(long drive, long metres, long waiting, long groom) {
-    static Sums of(PlannedDay day) {
-      long drive = 0;
-      long metres = 0;
-      long wait = 0;
-      long groom = 0;
-      for (PlannedStop stop : day.plan().stops()) {
-        drive += stop.driveSeconds();
-        metres += stop.driveMetres();
-        wait += stop.waitSeconds();
-        groom +=
-            stop.kind() == PlannedStop.Kind.VISIT ? day.stop(stop.visitId()).serviceSeconds() : 0;
-      }
-      return new Sums(drive, metres, wait, groom);
-    }
   }
 
   private static String cut(String name) {

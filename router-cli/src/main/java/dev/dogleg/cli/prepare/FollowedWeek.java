@@ -2,7 +2,6 @@ package dev.dogleg.cli.prepare;
 
 import dev.dogleg.cli.export.StopLabel;
 import dev.dogleg.cli.terms.DraftChoice;
-import dev.dogleg.cli.terms.DraftStop;
 import dev.dogleg.cli.terms.StopTagger;
 import dev.dogleg.cli.terms.VanDay;
 import dev.dogleg.fault.FaultException;
@@ -13,7 +12,6 @@ import dev.dogleg.itinerary.Visit;
 import dev.dogleg.itinerary.WeekDay;
 import dev.dogleg.model.Book;
 import dev.dogleg.model.Booking;
-import dev.dogleg.model.BookingStatus;
 import dev.dogleg.model.Client;
 import dev.dogleg.model.Errand;
 import java.util.ArrayList;
@@ -21,7 +19,6 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -125,31 +122,14 @@ public final class FollowedWeek {
         if (booking != null) {
           byClient.computeIfAbsent(booking.clientId(), key -> new ArrayList<>()).add(booking);
         } else if (errands.containsKey(id)) {
-          Errand errand = errands.get(id);
-          stops.add(
-              new WeekStop(
-                  new DraftStop(id, errand.name(), true, false),
-                  Optional.empty(),
-                  List.of(),
-                  Optional.of(errand),
-                  Map.of(row.day(), 0)));
+          stops.add(WeekStop.of(errands.get(id), Map.of(row.day(), 0)));
         }
       }
-      byClient.forEach((client, some) -> stops.add(stop(clients.get(client), some, row.day())));
+      byClient.forEach(
+          (client, some) ->
+              stops.add(WeekStop.of(clients.get(client), some, Map.of(row.day(), 0))));
     }
     return stops;
-  }
-
-  private static WeekStop stop(Client client, List<Booking> bookings, int day) {
-    String id = bookings.stream().map(Booking::id).collect(Collectors.joining(";"));
-    boolean agreed = bookings.get(0).status() == BookingStatus.BOOKED;
-    boolean told = bookings.stream().anyMatch(booking -> booking.told().isPresent());
-    return new WeekStop(
-        new DraftStop(id, client.name(), agreed, told),
-        Optional.of(client),
-        bookings,
-        Optional.empty(),
-        Map.of(day, 0));
   }
 
   private void add(

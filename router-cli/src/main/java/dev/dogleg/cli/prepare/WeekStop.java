@@ -2,12 +2,14 @@ package dev.dogleg.cli.prepare;
 
 import dev.dogleg.cli.terms.DraftStop;
 import dev.dogleg.model.Booking;
+import dev.dogleg.model.BookingStatus;
 import dev.dogleg.model.Client;
 import dev.dogleg.model.Errand;
 import dev.dogleg.model.Place;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * A stop of a week: bookings of one client made in one arrival, or an errand.
@@ -27,6 +29,21 @@ record WeekStop(
     Map<Integer, Integer> days) {
   WeekStop {
     bookings = List.copyOf(bookings);
+  }
+
+  /** One arrival for some bookings of a client, all agreed or all on the waiting list. */
+  static WeekStop of(Client client, List<Booking> bookings, Map<Integer, Integer> days) {
+    String id = bookings.stream().map(Booking::id).collect(Collectors.joining(";"));
+    boolean agreed = bookings.get(0).status() == BookingStatus.BOOKED;
+    boolean told = bookings.stream().anyMatch(booking -> booking.told().isPresent());
+    DraftStop draft = new DraftStop(id, client.name(), agreed, told);
+    return new WeekStop(draft, Optional.of(client), bookings, Optional.empty(), days);
+  }
+
+  /** The groomer's own errand. */
+  static WeekStop of(Errand errand, Map<Integer, Integer> days) {
+    DraftStop draft = new DraftStop(errand.id(), errand.name(), true, false);
+    return new WeekStop(draft, Optional.empty(), List.of(), Optional.of(errand), days);
   }
 
   /** {@return where it is made} */

@@ -1,10 +1,8 @@
 package dev.dogleg.cli.prepare;
 
-import dev.dogleg.cli.terms.DraftStop;
 import dev.dogleg.cli.terms.VanDay;
 import dev.dogleg.model.Book;
 import dev.dogleg.model.Booking;
-import dev.dogleg.model.BookingStatus;
 import dev.dogleg.model.BookingTerms;
 import dev.dogleg.model.Client;
 import dev.dogleg.model.DateSpan;
@@ -18,7 +16,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 
 /**
  * Makes stops of bookings and errands: on which van-days each may be made, and which bookings of
@@ -49,7 +46,7 @@ final class WeekStops {
       if (possible.isEmpty()) {
         continue;
       }
-      WeekStop stop = stop(clients.get(booking.clientId()), List.of(booking), possible);
+      WeekStop stop = WeekStop.of(clients.get(booking.clientId()), List.of(booking), possible);
       List<WeekStop> alike = byKey.computeIfAbsent(key(booking, possible), k -> new ArrayList<>());
       boolean joined = false;
       for (int s = 0; s < alike.size() && !joined; s++) {
@@ -68,24 +65,10 @@ final class WeekStops {
     for (Errand errand : errands) {
       Map<Integer, Integer> possible = days(errand);
       if (!possible.isEmpty()) {
-        DraftStop draft = new DraftStop(errand.id(), errand.name(), true, false);
-        stops.add(new WeekStop(draft, Optional.empty(), List.of(), Optional.of(errand), possible));
+        stops.add(WeekStop.of(errand, possible));
       }
     }
     return stops;
-  }
-
-  private static WeekStop stop(
-      Client client, List<Booking> bookings, Map<Integer, Integer> possible) {
-    String id = bookings.stream().map(Booking::id).collect(Collectors.joining(";"));
-    boolean agreed = bookings.get(0).status() == BookingStatus.BOOKED;
-    boolean told = bookings.stream().anyMatch(booking -> booking.told().isPresent());
-    return new WeekStop(
-        new DraftStop(id, client.name(), agreed, told),
-        Optional.of(client),
-        bookings,
-        Optional.empty(),
-        possible);
   }
 
   /** Bookings with the same key may become one stop. */
@@ -109,7 +92,7 @@ final class WeekStops {
     boolean everyDay =
         stop.days().keySet().stream().allMatch(day -> limits(bookings, days.get(day)).isPresent());
     return everyDay
-        ? Optional.of(stop(stop.client().orElseThrow(), bookings, stop.days()))
+        ? Optional.of(WeekStop.of(stop.client().orElseThrow(), bookings, stop.days()))
         : Optional.empty();
   }
 
