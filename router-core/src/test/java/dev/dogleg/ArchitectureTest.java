@@ -111,6 +111,11 @@ class ArchitectureTest {
   }
 
   @Test
+  void onlyTheWeekSeesTheLpLibrary() {
+    onlySees("plan.week", "org.ojalgo..");
+  }
+
+  @Test
   void onlyGroomReadsTables() {
     onlySees("groom", "com.opencsv..");
   }
