@@ -18,6 +18,27 @@ import java.util.stream.IntStream;
  * possible.
  */
 final class SetSweep implements RelaxedDay.RunSink {
+  /** Which partial days are worth going on with. */
+  @FunctionalInterface
+  interface Keep {
+    /** Every one. */
+    Keep ALL = (set, last, a, b, cost, taken) -> true;
+
+    /**
+     * Asked of every partial day, once it is made and before it is compared with others.
+     *
+     * @param set local numbers of the bookings served, one bit each; only to be read
+     * @param last the visit served last
+     * @param a earliest second at which the van is ready to leave it
+     * @param b until then nobody has waited
+     * @param cost what the day costs at least so far, with the extra prices of the bookings served
+     *     and without the prices of rules on sets
+     * @param taken whether the break is taken
+     * @return false: it, and all that would become of it, may be missing
+     */
+    boolean keep(long[] set, int last, int a, int b, long cost, boolean taken);
+  }
+
   /** Runs kept of one set and last visit, with the break taken and without. */
   private static final int MOST_RUNS = 2;
 
@@ -26,6 +47,8 @@ final class SetSweep implements RelaxedDay.RunSink {
   private final long[] extra;
   private final int words;
   private final int mostSets;
+  private final int mostFound;
+  private final Keep keep;
   private long steps;
   private boolean complete = true;
   private final List<int[]> foundSets = new ArrayList<>();
@@ -40,6 +63,7 @@ final class SetSweep implements RelaxedDay.RunSink {
   private final int[] byNeed;
   private final long[] grown;
   private int grownBy;
+  private long grownExtra;
   private Node reached;
 
   /** The partial days that serve one set. */
@@ -118,6 +142,20 @@ final class SetSweep implements RelaxedDay.RunSink {
    * @param mostSets sets looked at, after which it gives up, see {@link #complete}
    */
   SetSweep(VanKind kind, int mostSets) {
+    this(kind, mostSets, Integer.MAX_VALUE, Keep.ALL);
+  }
+
+  /**
+   * A sweep over part of the sets.
+   *
+   * @param kind kind of van-day
+   * @param mostSets sets looked at, after which it gives up, see {@link #complete}
+   * @param mostFound sets found, after which it gives up too
+   * @param keep which partial days it goes on with
+   */
+  SetSweep(VanKind kind, int mostSets, int mostFound, Keep keep) {
+    this.mostFound = mostFound;
+    this.keep = keep;
     day = kind.relaxed();
     this.rules = new SetRules(kind);
     this.mostSets = mostSets;
@@ -152,7 +190,7 @@ final class SetSweep implements RelaxedDay.RunSink {
   SetSweep run(BooleanSupplier stop) {
     for (int j = 0; j < day.n; j++) {
       if (!day.tooLate(day.start(), day.from, j)) {
-        extend(new long[words], day.start(), day.from, day.latestEnd, 0, false, j);
+        extend(new long[words], 0, day.start(), day.from, day.latestEnd, 0, false, j);
       }
     }
     int seen = 0;
@@ -162,6 +200,7 @@ final class SetSweep implements RelaxedDay.RunSink {
       index = new SetIndex(words);
       for (Node node : level) {
         finish(node);
+        long extraSoFar = extra(node.set);
         for (int k = 0; k < node.size; k++) {
           int i = node.last[k];
           for (int j : byNeed) {
@@ -170,11 +209,12 @@ final class SetSweep implements RelaxedDay.RunSink {
             }
             boolean open = (node.set[j >>> 6] >>> j & 1) == 0 && !day.first[j];
             if (open && !day.tooLate(i, node.a[k], j)) {
-              extend(node.set, i, node.a[k], node.b[k], node.c[k], node.taken[k], j);
+              extend(node.set, extraSoFar, i, node.a[k], node.b[k], node.c[k], node.taken[k], j);
             }
           }
         }
-        if (++seen + next.size() > mostSets || stop.getAsBoolean()) {
+        boolean full = ++seen + next.size() > mostSets || foundSets.size() > mostFound;
+        if (full || stop.getAsBoolean()) {
           complete = false;
           return this;
         }
@@ -184,7 +224,8 @@ final class SetSweep implements RelaxedDay.RunSink {
   }
 
   /** Extends a run of a set that costs {@code c} without the extra prices of its bookings. */
-  private void extend(long[] set, int i, int a, int b, long c, boolean taken, int j) {
+  private void extend(
+      long[] set, long extraSoFar, int i, int a, int b, long c, boolean taken, int j) {
     steps++;
     System.arraycopy(set, 0, grown, 0, words);
     grown[j >>> 6] |= 1L << j;
@@ -194,12 +235,14 @@ final class SetSweep implements RelaxedDay.RunSink {
       return;
     }
     grownBy = j;
+    grownExtra = extraSoFar + extra[j];
     day.step(i, a, b, c, taken, j, this);
   }
 
   @Override
   public void run(int a, int b, long c, boolean taken) {
-    if (a + day.home[grownBy] <= day.latestEnd) {
+    if (a + day.home[grownBy] <= day.latestEnd
+        && keep.keep(grown, grownBy, a, b, c + grownExtra, taken)) {
       if (reached == null) {
         index.put(grown);
         reached = new Node(grown.clone());
@@ -224,15 +267,20 @@ final class SetSweep implements RelaxedDay.RunSink {
     if (least >= RelaxedDay.NEVER || rules.incomplete(members)) {
       return;
     }
-    long cost = least + rules.price(members);
-    for (int j : members) {
-      cost += extra[j];
-    }
+    long cost = least + rules.price(members) + extra(node.set);
     if (foundSets.size() == foundCosts.length) {
       foundCosts = Arrays.copyOf(foundCosts, 2 * foundCosts.length);
     }
     foundCosts[foundSets.size()] = cost;
     foundSets.add(members);
+  }
+
+  private long extra(long[] set) {
+    long sum = 0;
+    for (int j : members(set)) {
+      sum += extra[j];
+    }
+    return sum;
   }
 
   private static int[] members(long[] set) {
@@ -250,7 +298,7 @@ final class SetSweep implements RelaxedDay.RunSink {
     return members;
   }
 
-  /** {@return whether every possible set was found} */
+  /** {@return whether every possible set was found, of those kept} */
   boolean complete() {
     return complete;
   }
