@@ -160,6 +160,21 @@ final class RelaxedDay {
     return breakFrom;
   }
 
+  /** {@return latest start of the break} */
+  int breakTo() {
+    return breakTo;
+  }
+
+  /** {@return price of driving so many seconds} */
+  long driveCost(int seconds) {
+    return driven * seconds;
+  }
+
+  /** {@return price of waiting so many seconds} */
+  long waitCost(int seconds) {
+    return waited * seconds;
+  }
+
   /** {@return length of the break} */
   int breakLength() {
     return breakLength;
