@@ -2,45 +2,38 @@ package dev.dogleg.oracle;
 
 import dev.dogleg.itinerary.DayChoice;
 import dev.dogleg.itinerary.WeekBooking;
+import dev.dogleg.itinerary.WeekCertificate;
+import dev.dogleg.itinerary.WeekCertificate.Bound;
+import dev.dogleg.itinerary.WeekCertificate.Cut;
+import dev.dogleg.itinerary.WeekCertificate.Part;
+import dev.dogleg.itinerary.WeekCertificate.Search;
+import dev.dogleg.itinerary.WeekCertificate.Split;
 import dev.dogleg.itinerary.WeekPlan;
 import dev.dogleg.itinerary.WeekRequest;
-import dev.dogleg.plan.week.WeekCertificate;
-import dev.dogleg.plan.week.WeekCertificate.Cut;
-import dev.dogleg.plan.week.WeekCertificate.Part;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.Optional;
 
 /**
  * Computes a week's proof again from its certificate: weak duality in whole numbers, with the cost
  * of every set of bookings by {@link DayOracle}.
  *
- * <p>For each part: the prices are taken as they are; the least reduced cost of each van-day is
- * worked out again over all sets that the part's decisions allow, less those that a wider part
- * shows to be of no interest; the bound is summed again. The parts must leave nothing out: where a
- * decision was taken, both its sides stand. For every smaller number left out too the parts must
- * show that there is no such week.
+ * <p>Of a bound only the prices are taken as they are. The least reduced costs are worked out again
+ * over all sets that are still of interest in the part, and the bound is summed from them; so what
+ * a certificate says of sums and least reduced costs is not asked here, only whether its prices and
+ * its tree prove the plan.
  */
 final class CertificateCheck {
   private final WeekRequest request;
-  private final WeekPlan plan;
   private final WeekCertificate certificate;
   private final Map<String, Integer> numbers = new HashMap<>();
   private final List<Map<Integer, Long>> costs = new ArrayList<>();
-  private final List<String> wrong = new ArrayList<>();
 
-  /** Bounds of parts and their least reduced costs by day, for the limit at hand. */
-  private final Map<Integer, BigInteger> known = new HashMap<>();
-
-  private final Map<List<Integer>, BigInteger> leasts = new HashMap<>();
-
-  private CertificateCheck(WeekRequest request, WeekPlan plan, WeekCertificate certificate) {
+  private CertificateCheck(WeekRequest request, WeekCertificate certificate) {
     this.request = request;
-    this.plan = plan;
     this.certificate = certificate;
     for (int i = 0; i < certificate.bookingIds().size(); i++) {
       numbers.put(certificate.bookingIds().get(i), i);
@@ -52,9 +45,16 @@ final class CertificateCheck {
 
   /** {@return what does not hold; empty where the proof stands by itself} */
   static List<String> check(WeekRequest request, WeekPlan plan, WeekCertificate certificate) {
-    CertificateCheck check = new CertificateCheck(request, plan, certificate);
-    check.tree(plan.leftOutCounted());
-    return check.wrong;
+    CertificateCheck check = new CertificateCheck(request, certificate);
+    List<String> wrong = new ArrayList<>();
+    int leftOut = plan.leftOutCounted();
+    if (!check.shown(leftOut, plan.costSixtieths() - 1)) {
+      wrong.add("that no week within limit " + leftOut + " is cheaper is not shown");
+    }
+    if (leftOut > 0 && !check.shown(leftOut - 1, check.dearest())) {
+      wrong.add("that no week within limit " + (leftOut - 1) + " exists is not shown");
+    }
+    return wrong;
   }
 
   /** Least cost by set of booking numbers, extra prices of the choices included. */
@@ -70,7 +70,7 @@ final class CertificateCheck {
         }
       }
     }
-    Map<Integer, Long> costs = new HashMap<>();
+    Map<Integer, Long> found = new HashMap<>();
     for (int set = 1; set < bySet.length; set++) {
       int named = 0;
       long cost = bySet[set];
@@ -81,165 +81,137 @@ final class CertificateCheck {
         }
       }
       if (bySet[set] < DayOracle.NEVER) {
-        costs.put(named, cost);
+        found.put(named, cost);
       }
     }
-    return costs;
-  }
-
-  /** Whether the closed parts with a limit cover the whole week, for this limit and all below. */
-  private void tree(int leftOut) {
-    List<Part> parts = certificate.parts();
-    for (int limit = leftOut; limit >= 0; limit--) {
-      boolean fewer = limit < leftOut;
-      known.clear();
-      leasts.clear();
-      List<Part> closed = new ArrayList<>();
-      for (Part part : parts) {
-        if (closes(part, limit, fewer)) {
-          closed.add(part);
-        }
-      }
-      boolean free = !fewer && plan.costSixtieths() == 0; // No week costs less than nothing.
-      if (!free && !covered(List.of(), closed)) {
-        wrong.add("limit " + limit + " is not covered by " + closed.size() + " closed parts");
-      }
-    }
-  }
-
-  private boolean covered(List<String> decisions, List<Part> closed) {
-    Set<String> next = new HashSet<>();
-    for (Part part : closed) {
-      List<String> its = part.decisions();
-      int size = decisions.size();
-      boolean within = its.size() >= size && its.subList(0, size).equals(decisions);
-      if (within && its.size() == size) {
-        return true;
-      }
-      if (within) {
-        next.add(its.get(size));
-      }
-    }
-    for (String decision : next) {
-      if (!decision.contains(" not ")) {
-        int verb = decision.indexOf(' ') + 1;
-        String other = decision.substring(0, verb) + "not " + decision.substring(verb);
-        if (covered(with(decisions, decision), closed) && covered(with(decisions, other), closed)) {
-          return true;
-        }
-      }
-    }
-    return false;
-  }
-
-  private static List<String> with(List<String> decisions, String one) {
-    List<String> longer = new ArrayList<>(decisions);
-    longer.add(one);
-    return longer;
-  }
-
-  /** Whether a part shows that it holds no week within the limit that beats the plan. */
-  private boolean closes(Part part, int limit, boolean fewer) {
-    List<Part> wider = new ArrayList<>();
-    for (Part other : certificate.parts()) {
-      int size = other.decisions().size();
-      boolean prefix =
-          size <= part.decisions().size()
-              && part.decisions().subList(0, size).equals(other.decisions());
-      if (prefix) {
-        wider.add(other);
-      }
-    }
-    return room(part, limit, fewer, bound(part, limit, fewer, wider)).signum() < 0;
-  }
-
-  /** What lies between a bound and the worst week of interest: one better than the plan. */
-  private BigInteger room(Part part, int limit, boolean fewer, BigInteger bound) {
-    BigInteger most = whole(limit);
-    if (!part.counting()) {
-      // Costs are whole: one sixtieth below the plan's.
-      most = fewer ? dearest() : whole(plan.costSixtieths() - 1);
-    }
-    return most.multiply(whole(part.scale())).subtract(bound);
-  }
-
-  /** Whether a wider part shows that no week of interest holds a set. */
-  private boolean aside(Part wider, int kind, int day, int set, int limit, boolean fewer) {
-    int part = certificate.parts().indexOf(wider);
-    if (!known.containsKey(part)) {
-      known.put(part, bound(wider, limit, fewer, List.of()));
-    }
-    BigInteger room = room(wider, limit, fewer, known.get(part));
-    List<Integer> place = List.of(part, day);
-    if (!leasts.containsKey(place)) {
-      leasts.put(place, least(wider, kind, day, limit, fewer, List.of()));
-    }
-    BigInteger excess = reduced(wider, set, costs.get(day).get(set)).subtract(leasts.get(place));
-    return allowed(wider, kind, set) && excess.compareTo(room) > 0;
+    return found;
   }
 
   /** No week costs more. */
-  private BigInteger dearest() {
-    BigInteger sum = BigInteger.ZERO;
+  private long dearest() {
+    long sum = request.bookings().stream().mapToLong(WeekBooking::leftOutSixtieths).sum();
     for (Map<Integer, Long> day : costs) {
-      long most = day.values().stream().mapToLong(Long::longValue).max().orElse(0);
-      sum = sum.add(BigInteger.valueOf(most));
-    }
-    for (WeekBooking booking : request.bookings()) {
-      sum = sum.add(BigInteger.valueOf(booking.leftOutSixtieths()));
+      sum += day.values().stream().mapToLong(Long::longValue).max().orElse(0);
     }
     return sum;
   }
 
-  private BigInteger bound(Part part, int limit, boolean fewer, List<Part> wider) {
-    int most = part.counting() ? part.limit() : limit;
-    BigInteger sum = whole(part.count()).multiply(whole(most)).negate();
-    for (Cut cut : part.cuts()) {
-      sum = sum.subtract(whole(cut.price()));
-      expect(cut.price() >= 0, "a cut of negative price");
+  private boolean shown(int limit, long most) {
+    boolean none = most < 0; // No week costs less than nothing.
+    for (Search search : certificate.searches()) {
+      if (search.limit() == limit && !search.parts().isEmpty()) {
+        none |= none(search, 0, most, new boolean[numbers.size()], costs);
+      }
     }
-    expect(part.count() >= 0, "a limit of negative price");
+    return none;
+  }
+
+  /** Whether no week of a part costs at most so much. */
+  private boolean none(
+      Search search, int number, long most, boolean[] mustServe, List<Map<Integer, Long>> before) {
+    Part part = search.parts().get(number);
+    List<Map<Integer, Long>> sets = before;
+    for (Bound bound : part.bounds()) {
+      long worst = bound.counting() ? search.limit() : most;
+      List<BigInteger> least = new ArrayList<>();
+      for (Map<Integer, Long> day : sets) {
+        BigInteger lowest = BigInteger.ZERO;
+        for (Map.Entry<Integer, Long> set : day.entrySet()) {
+          lowest = lowest.min(reduced(bound, set.getKey(), set.getValue()));
+        }
+        least.add(lowest);
+      }
+      BigInteger room = whole(worst).multiply(whole(bound.parts()));
+      room = room.subtract(sum(bound, search.limit(), mustServe, least));
+      if (room.signum() < 0) {
+        return true;
+      }
+      List<Map<Integer, Long>> fewer = new ArrayList<>();
+      for (int day = 0; day < sets.size(); day++) {
+        Map<Integer, Long> kept = new HashMap<>(sets.get(day));
+        BigInteger highest = least.get(day).add(room);
+        kept.entrySet()
+            .removeIf(set -> reduced(bound, set.getKey(), set.getValue()).compareTo(highest) > 0);
+        fewer.add(kept);
+      }
+      sets = fewer;
+    }
+    return part.split().isPresent()
+        && side(search, number, most, mustServe, sets, true)
+        && side(search, number, most, mustServe, sets, false);
+  }
+
+  private boolean side(
+      Search search,
+      int parent,
+      long most,
+      boolean[] mustServe,
+      List<Map<Integer, Long>> sets,
+      boolean holds) {
+    Split split = search.parts().get(parent).split().orElseThrow();
+    Optional<Part> side =
+        search.parts().stream()
+            .filter(part -> part.within() == parent && part.holds() == holds)
+            .findFirst();
+    boolean[] must = mustServe.clone();
+    int one = numbers.get(split.bookingId());
+    switch (split.asks()) {
+      case LEFT_OUT -> must[one] |= !holds;
+      case ON_KIND -> must[one] |= holds;
+      case WITH -> {
+        must[one] |= holds;
+        must[numbers.get(split.otherId())] |= holds;
+      }
+    }
+    List<Map<Integer, Long>> kept = new ArrayList<>();
+    for (int day = 0; day < sets.size(); day++) {
+      int here = day;
+      Map<Integer, Long> agreeing = new HashMap<>(sets.get(day));
+      agreeing.keySet().removeIf(set -> !agrees(split, holds, here, set));
+      kept.add(agreeing);
+    }
+    return side.isPresent() && none(search, search.parts().indexOf(side.get()), most, must, kept);
+  }
+
+  private boolean agrees(Split split, boolean holds, int day, int set) {
+    boolean serves = (set >> numbers.get(split.bookingId()) & 1) != 0;
+    return switch (split.asks()) {
+      case LEFT_OUT -> !(holds && serves);
+      case ON_KIND -> !serves || certificate.vanDays().get(split.kind()).contains(day) == holds;
+      case WITH -> {
+        boolean other = (set >> numbers.get(split.otherId()) & 1) != 0;
+        yield holds ? serves == other : !(serves && other);
+      }
+    };
+  }
+
+  private BigInteger sum(Bound bound, int limit, boolean[] mustServe, List<BigInteger> least) {
+    int most = bound.counting() ? numbers.size() : limit;
+    BigInteger sum = whole(bound.count()).multiply(whole(-most));
+    for (Cut cut : bound.cuts()) {
+      sum = sum.subtract(whole(cut.price()));
+    }
     for (int i = 0; i < numbers.size(); i++) {
       WeekBooking booking = booking(i);
-      sum = sum.add(whole(part.cover().get(i)));
-      long objective = part.counting() ? (booking.counted() ? 1 : 0) : booking.leftOutSixtieths();
-      BigInteger left = whole(objective).multiply(whole(part.scale()));
-      left = left.subtract(whole(part.cover().get(i)));
-      left = booking.counted() ? left.add(whole(part.count())) : left;
-      sum = mustServe(part, i) ? sum : sum.add(left.min(BigInteger.ZERO));
+      boolean served = mustServe[i] || (limit == 0 && booking.counted() && !bound.counting());
+      sum = sum.add(whole(bound.cover().get(i)));
+      long objective = bound.counting() ? (booking.counted() ? 1 : 0) : booking.leftOutSixtieths();
+      BigInteger left = whole(objective).multiply(whole(bound.parts()));
+      left = left.subtract(whole(bound.cover().get(i)));
+      left = booking.counted() ? left.add(whole(bound.count())) : left;
+      sum = served ? sum : sum.add(left.min(BigInteger.ZERO));
     }
-    for (int kind = 0; kind < certificate.vanDays().size(); kind++) {
-      for (int day : certificate.vanDays().get(kind)) {
-        sum = sum.add(least(part, kind, day, limit, fewer, wider));
-      }
-    }
-    return sum;
+    return least.stream().reduce(sum, BigInteger::add);
   }
 
-  private BigInteger least(
-      Part part, int kind, int day, int limit, boolean fewer, List<Part> wider) {
-    BigInteger least = BigInteger.ZERO;
-    for (Map.Entry<Integer, Long> one : costs.get(day).entrySet()) {
-      int set = one.getKey();
-      BigInteger reduced = reduced(part, set, one.getValue());
-      // Only sets that pull the bound down are worth the look at wider parts.
-      if (reduced.compareTo(least) < 0
-          && allowed(part, kind, set)
-          && wider.stream().noneMatch(w -> aside(w, kind, day, set, limit, fewer))) {
-        least = reduced;
-      }
-    }
-    return least;
-  }
-
-  private BigInteger reduced(Part part, int set, long cost) {
-    BigInteger reduced = whole(part.counting() ? 0 : cost).multiply(whole(part.scale()));
-    for (int i = 0; i < numbers.size(); i++) {
+  private static BigInteger reduced(Bound bound, int set, long cost) {
+    BigInteger reduced = whole(bound.counting() ? 0 : cost).multiply(whole(bound.parts()));
+    for (int i = 0; i < bound.cover().size(); i++) {
       if ((set >> i & 1) != 0) {
-        reduced = reduced.subtract(whole(part.cover().get(i)));
+        reduced = reduced.subtract(whole(bound.cover().get(i)));
       }
     }
-    for (Cut cut : part.cuts()) {
+    for (Cut cut : bound.cuts()) {
       int three = 1 << cut.first() | 1 << cut.second() | 1 << cut.third();
       boolean two = Integer.bitCount(three & set) >= 2;
       reduced = two ? reduced.add(whole(cut.price())) : reduced;
@@ -247,51 +219,9 @@ final class CertificateCheck {
     return reduced;
   }
 
-  private boolean allowed(Part part, int kind, int set) {
-    boolean allowed = true;
-    for (String decision : part.decisions()) {
-      String[] words = decision.split(" ", -1);
-      boolean holds = !words[1].equals("not");
-      String verb = words[holds ? 1 : 2];
-      boolean serves = holds(set, words[0]);
-      if (verb.equals("left")) {
-        allowed &= !holds || !serves;
-      } else if (verb.equals("on")) {
-        String days = decision.substring(decision.indexOf('['));
-        boolean here = certificate.vanDays().get(kind).toString().equals(days);
-        allowed &= !serves || here == holds;
-      } else {
-        boolean other = holds(set, words[words.length - 1]);
-        allowed &= holds ? serves == other : !(serves && other);
-      }
-    }
-    return allowed;
-  }
-
-  private boolean holds(int set, String id) {
-    return (set >> numbers.get(id) & 1) != 0;
-  }
-
-  private boolean mustServe(Part part, int number) {
-    String id = certificate.bookingIds().get(number);
-    return part.decisions().stream()
-        .anyMatch(
-            d ->
-                d.equals(id + " not left out")
-                    || d.startsWith(id + " on van-days")
-                    || d.startsWith(id + " with ")
-                    || (d.endsWith(" with " + id) && !d.contains(" not ")));
-  }
-
   private WeekBooking booking(int number) {
     String id = certificate.bookingIds().get(number);
     return request.bookings().stream().filter(b -> b.id().equals(id)).findAny().orElseThrow();
-  }
-
-  private void expect(boolean holds, String otherwise) {
-    if (!holds) {
-      wrong.add(otherwise);
-    }
   }
 
   private static BigInteger whole(long value) {

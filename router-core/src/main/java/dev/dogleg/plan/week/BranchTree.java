@@ -1,5 +1,6 @@
 package dev.dogleg.plan.week;
 
+import dev.dogleg.itinerary.WeekCertificate;
 import dev.dogleg.plan.week.NodeState.Decision;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -24,78 +25,33 @@ final class BranchTree {
   private final int limit;
   private final int mostNodes;
   private final Consumer<WeekChoice> progress;
-  private final List<Leaf> leaves = new ArrayList<>();
+  private final SearchLog log;
   private WeekChoice best;
   private long ceiling;
   private long openBound = Long.MAX_VALUE;
   private boolean complete = true;
   private int nodes;
 
-  /**
-   * A part of the search that holds no better week, with the prices that show it.
-   *
-   * <p>{@code decisions}: what marks the part; {@code counting}: whether the prices bound the
-   * number left out, else the cost; {@code limit}: most counted bookings left out; {@code prices}:
-   * prices of the rows; {@code least}: least reduced cost of each kind of van-day; {@code scaled}:
-   * the bound in the prices' parts.
-   */
-  static final class Leaf {
-    private final List<Decision> decisions;
-    private final boolean counting;
-    private final int limit;
-    private final RowPrices prices;
-    private final long[] least;
-    private final long scaled;
-
-    Leaf(
-        List<Decision> decisions,
-        boolean counting,
-        int limit,
-        RowPrices prices,
-        long[] least,
-        long scaled) {
-      this.decisions = decisions;
-      this.counting = counting;
-      this.limit = limit;
-      this.prices = prices;
-      this.least = least;
-      this.scaled = scaled;
-    }
-
-    List<Decision> decisions() {
-      return decisions;
-    }
-
-    boolean counting() {
-      return counting;
-    }
-
-    int limit() {
-      return limit;
-    }
-
-    RowPrices prices() {
-      return prices;
-    }
-
-    long[] least() {
-      return least;
-    }
-
-    long scaled() {
-      return scaled;
-    }
-  }
-
   private static final class Open {
     private final int number;
+    private final int within;
+    private final boolean holds;
     private final long bound;
     private final NodeState state;
     private final List<RowCut> cuts;
     private final int[] columns;
 
-    Open(int number, long bound, NodeState state, List<RowCut> cuts, int[] columns) {
+    Open(
+        int number,
+        int within,
+        boolean holds,
+        long bound,
+        NodeState state,
+        List<RowCut> cuts,
+        int[] columns) {
       this.number = number;
+      this.within = within;
+      this.holds = holds;
       this.bound = bound;
       this.state = state;
       this.cuts = cuts;
@@ -123,18 +79,26 @@ final class BranchTree {
     this.mostNodes = mostNodes;
     this.problem = problem;
     this.limit = limit;
+    this.log = new SearchLog(problem.model(), limit);
     this.best = known;
     this.ceiling = known == null ? ceiling : Math.min(ceiling, known.costSixtieths());
     this.progress = progress;
   }
 
-  /** Grows the tree until nothing is open or the work is spent. */
-  void grow(NodeState state, List<RowCut> cuts, int[] columns) {
+  /**
+   * Grows the tree until nothing is open or the work is spent.
+   *
+   * @param state what is allowed
+   * @param before bounds on the whole week by which sets have been set aside already
+   * @param cuts cuts to begin with
+   * @param columns columns to begin with
+   */
+  void grow(NodeState state, List<WeekBound> before, List<RowCut> cuts, int[] columns) {
     PriorityQueue<Open> open =
         new PriorityQueue<>(
             Comparator.comparingLong((Open part) -> part.bound)
                 .thenComparingInt(part -> part.number));
-    open.add(new Open(0, 0, state, cuts, columns));
+    open.add(new Open(0, -1, true, 0, state, cuts, columns));
     while (!open.isEmpty()) {
       Open part = open.poll();
       if (part.bound >= ceiling) {
@@ -146,11 +110,15 @@ final class BranchTree {
         return;
       }
       nodes++;
-      visit(part, open);
+      int number = log.part(part.within, part.holds, part.state.mustServe());
+      if (number == 0) {
+        before.forEach(bound -> log.bound(number, bound));
+      }
+      visit(part, number, open);
     }
   }
 
-  private void visit(Open part, PriorityQueue<Open> open) {
+  private void visit(Open part, int number, PriorityQueue<Open> open) {
     Relaxation cost = cost(part.state, part.cuts, part.columns);
     cost.solve();
     cost.cut(nodes == 1 ? ROOT_CUT_ROUNDS : NODE_CUT_ROUNDS);
@@ -158,9 +126,8 @@ final class BranchTree {
       giveUp(part.bound);
       return;
     }
-    Leaf leaf = leaf(part.state, false, cost.bound());
+    log.bound(number, cost.bound());
     if (cost.bound().value() >= ceiling) {
-      leaves.add(leaf);
       return;
     }
     long bound = Math.max(part.bound, cost.bound().value());
@@ -171,11 +138,11 @@ final class BranchTree {
     NodeState state = part.state;
     if (nodes == 1 || cost.answer().beyond() > WHOLE) {
       Relaxation count = count(state, cost);
-      if (count.bound() != null && count.bound().value() > limit) {
-        leaves.add(leaf(state, true, count.bound()));
-        return;
-      }
       if (count.bound() != null) {
+        log.bound(number, count.bound());
+        if (count.bound().value() > limit) {
+          return;
+        }
         state = narrowed(state, count.bound(), limit);
       }
     }
@@ -184,7 +151,6 @@ final class BranchTree {
       dive(state, cost);
     }
     if (cost.bound().value() >= ceiling) {
-      leaves.add(leaf);
       return;
     }
     state = narrowed(state, cost.bound(), ceiling - 1);
@@ -193,10 +159,19 @@ final class BranchTree {
       giveUp(bound);
       return;
     }
+    log.split(number, decision);
     for (boolean holds : new boolean[] {true, false}) {
       Decision side = new Decision(decision.says(), decision.booking(), decision.other(), holds);
       NodeState child = state.with(side, problem.pool());
-      open.add(new Open(2 * nodes + (holds ? 0 : 1), bound, child, cost.cuts(), cost.columns()));
+      open.add(
+          new Open(
+              2 * nodes + (holds ? 0 : 1),
+              number,
+              holds,
+              bound,
+              child,
+              cost.cuts(),
+              cost.columns()));
     }
   }
 
@@ -217,12 +192,6 @@ final class BranchTree {
   private NodeState narrowed(NodeState state, WeekBound bound, long most) {
     return state.keeping(
         Arrays.stream(state.columns()).filter(c -> bound.mayBeIn(c, most)).toArray());
-  }
-
-  private Leaf leaf(NodeState state, boolean counting, WeekBound bound) {
-    int lim = counting ? problem.model().countedBookings() : limit;
-    return new Leaf(
-        state.decisions(), counting, lim, bound.prices(), bound.leastByKind(), bound.scaled());
   }
 
   private void giveUp(long bound) {
@@ -257,7 +226,7 @@ final class BranchTree {
           Arrays.stream(state.columns())
               .filter(c -> c == chosen || !pool.meet(c, chosen))
               .toArray();
-      state = new NodeState(kept, must, state.decisions());
+      state = new NodeState(kept, must);
       now = cost(state, now.cuts(), now.columns());
       now.solve();
       if (now.bound() == null || now.bound().value() >= ceiling) {
@@ -306,7 +275,8 @@ final class BranchTree {
     return Math.min(openBound, ceiling);
   }
 
-  List<Leaf> leaves() {
-    return leaves;
+  /** {@return the parts looked at, with the bounds by which they are closed} */
+  WeekCertificate.Search search() {
+    return log.search();
   }
 }

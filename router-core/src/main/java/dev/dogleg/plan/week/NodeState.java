@@ -1,25 +1,21 @@
 package dev.dogleg.plan.week;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 
 /**
  * What is still open in a part of the search: the columns allowed, the bookings that must be
- * served, and the decisions that led there.
+ * served.
  *
  * <p>{@code columns}: numbers of the allowed columns, rising; {@code mustServe}: for each booking
- * whether leaving it out is excluded; {@code decisions}: in the order taken.
+ * whether leaving it out is excluded.
  */
 final class NodeState {
   private final int[] columns;
   private final boolean[] mustServe;
-  private final List<Decision> decisions;
 
-  NodeState(int[] columns, boolean[] mustServe, List<Decision> decisions) {
+  NodeState(int[] columns, boolean[] mustServe) {
     this.columns = columns;
     this.mustServe = mustServe;
-    this.decisions = decisions;
   }
 
   int[] columns() {
@@ -28,10 +24,6 @@ final class NodeState {
 
   boolean[] mustServe() {
     return mustServe;
-  }
-
-  List<Decision> decisions() {
-    return decisions;
   }
 
   /** What a decision says. */
@@ -76,14 +68,12 @@ final class NodeState {
         must[decision.other()] |= decision.holds();
       }
     }
-    List<Decision> longer = new ArrayList<>(decisions);
-    longer.add(decision);
     int[] kept = Arrays.stream(columns).filter(c -> decision.allows(pool, c)).toArray();
-    return new NodeState(kept, must, List.copyOf(longer));
+    return new NodeState(kept, must);
   }
 
   /** {@return the same with fewer columns} */
   NodeState keeping(int[] kept) {
-    return new NodeState(kept, mustServe, decisions);
+    return new NodeState(kept, mustServe);
   }
 }

@@ -1,5 +1,6 @@
 package dev.dogleg.plan.week;
 
+import dev.dogleg.itinerary.WeekCertificate;
 import java.util.List;
 
 /**
@@ -46,8 +47,8 @@ final class RowPrices {
   }
 
   /** Parts of a sixtieth. */
-  static final long COST_SCALE = 1 << 10;
+  static final long COST_SCALE = WeekCertificate.COST_PARTS;
 
   /** Parts of one booking left out. */
-  static final long COUNT_SCALE = 1 << 30;
+  static final long COUNT_SCALE = WeekCertificate.COUNT_PARTS;
 }

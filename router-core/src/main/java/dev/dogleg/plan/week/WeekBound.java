@@ -145,6 +145,11 @@ final class WeekBound {
     return prices;
   }
 
+  /** {@return whether the number left out is bounded, else the cost} */
+  boolean counting() {
+    return counting;
+  }
+
   /** {@return least reduced cost of a kind of van-day, at most 0} */
   long least(int kind) {
     return least[kind];

@@ -1,6 +1,7 @@
 package dev.dogleg.plan.week;
 
 import dev.dogleg.itinerary.Proof;
+import dev.dogleg.itinerary.WeekCertificate;
 import dev.dogleg.itinerary.WeekPlan;
 import dev.dogleg.itinerary.WeekRequest;
 import java.util.ArrayList;
@@ -38,7 +39,7 @@ final class WeekSolver {
   private final BooleanSupplier stop;
   private final WeekModel model;
   private final SetCosts costs;
-  private final List<BranchTree.Leaf> parts = new ArrayList<>();
+  private final List<WeekCertificate.Search> searches = new ArrayList<>();
   private WeekChoice best;
   private int leftOutBound;
   private long costBound;
@@ -77,7 +78,7 @@ final class WeekSolver {
     Proof proof = new Proof(kind, leftOutBound, Math.max(0, costBound), work.steps());
     return new WeekPlanner.Solved(
         WeekAssembly.plan(model, best, proof, new WeekReasons(model, proven)),
-        Certificates.of(model, best, parts));
+        Certificates.of(model, searches));
   }
 
   /** One van-day is a day: its own engine proves it, and no LP library is loaded. */
@@ -182,7 +183,9 @@ final class WeekSolver {
       return;
     }
     leftOutBound = (int) Math.max(0, count.bound().value());
-    parts.add(part(count.bound(), true, counted));
+    if (leftOutBound > 0) {
+      searches.add(Certificates.tooFew(model, leftOutBound - 1, count.bound()));
+    }
     while (!work.spent()) {
       int limit = leftOutBound;
       BranchTree tree =
@@ -195,8 +198,12 @@ final class WeekSolver {
               this::better);
       int[] within =
           Arrays.stream(all.columns()).filter(c -> count.bound().mayBeIn(c, limit)).toArray();
-      tree.grow(all.keeping(within), count.cuts(), merged(start, count.columns()));
-      parts.addAll(tree.leaves());
+      tree.grow(
+          all.keeping(within),
+          List.of(count.bound()),
+          count.cuts(),
+          merged(start, count.columns()));
+      searches.add(tree.search());
       if (tree.best() != null && tree.best().beats(best)) {
         best = tree.best();
       }
@@ -210,8 +217,7 @@ final class WeekSolver {
   }
 
   private NodeState everything(ColumnPool pool) {
-    return new NodeState(
-        IntStream.range(0, pool.size()).toArray(), new boolean[model.size()], List.of());
+    return new NodeState(IntStream.range(0, pool.size()).toArray(), new boolean[model.size()]);
   }
 
   private static int[] merged(int[] some, int[] more) {
@@ -228,11 +234,6 @@ final class WeekSolver {
     better(best);
   }
 
-  private BranchTree.Leaf part(WeekBound bound, boolean counting, int limit) {
-    return new BranchTree.Leaf(
-        List.of(), counting, limit, bound.prices(), bound.leastByKind(), bound.scaled());
-  }
-
   private boolean within(int limit) {
     return best.leftOutCounted() <= limit;
   }
@@ -246,7 +247,7 @@ final class WeekSolver {
     NodeState all = everything(seen.pool());
     BranchTree tree =
         new BranchTree(seen, limit, within(limit) ? best : null, ceiling(limit), 1, this::better);
-    tree.grow(all, List.of(), start(seen.pool()));
+    tree.grow(all, List.of(), List.of(), start(seen.pool()));
     if (tree.best() != null && tree.best().beats(best)) {
       best = tree.best();
     }

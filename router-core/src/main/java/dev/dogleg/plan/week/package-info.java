@@ -10,7 +10,7 @@
  * <p><b>Needs.</b> Travel times that are first in, first out; the day engine of {@code plan} for
  * exact costs; an LP library, which only suggests prices. <b>Promises.</b> A week marked {@code
  * PROVEN_BEST} cannot be beaten under {@code docs/WEEK.md}: every bound is a sum of whole numbers
- * ({@code WeekBound}), and a {@link dev.dogleg.plan.week.WeekCertificate} holds the prices by which
+ * ({@code WeekBound}), and a {@link dev.dogleg.itinerary.WeekCertificate} holds the prices by which
  * anybody can compute it again. The answer depends on bookings, ids, seed and effort alone, not on
  * the order of the input or on threads. <b>Costs.</b> See {@code docs/BENCHMARKS.md}.
  *
