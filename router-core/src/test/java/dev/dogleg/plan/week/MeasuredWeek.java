@@ -9,6 +9,7 @@ import java.lang.management.MemoryPoolMXBean;
 import java.lang.management.MemoryType;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicReference;
 
 /**
  * One planned week and what it took: clock, processor seconds of the whole process (all threads,
@@ -25,12 +26,15 @@ final class MeasuredWeek {
 
   private final WeekPlan plan;
   private final List<Better> course;
+  private final Moment searched;
   private final Moment end;
   private final long heapBytes;
 
-  private MeasuredWeek(WeekPlan plan, List<Better> course, Moment end, long heapBytes) {
+  private MeasuredWeek(
+      WeekPlan plan, List<Better> course, Moment searched, Moment end, long heapBytes) {
     this.plan = plan;
     this.course = List.copyOf(course);
+    this.searched = searched;
     this.end = end;
     this.heapBytes = heapBytes;
   }
@@ -46,15 +50,23 @@ final class MeasuredWeek {
     heapPools().forEach(MemoryPoolMXBean::resetPeakUsage);
     Stopwatch watch = new Stopwatch();
     List<Better> course = new ArrayList<>();
+    AtomicReference<Moment> heard = new AtomicReference<>(new Moment(0, 0));
     WeekPlan plan =
         WeekPlanner.plan(
             week,
-            (leftOut, cost, leftOutBound, costBound, steps) ->
-                course.add(new Better(watch.now(), leftOut, cost, leftOutBound, costBound)),
-            () -> watch.now().processor() > processorSeconds);
+            (leftOut, cost, leftOutBound, costBound, steps) -> {
+              Moment now = watch.now();
+              course.add(new Better(now, leftOut, cost, leftOutBound, costBound));
+              heard.set(now);
+            },
+            () -> {
+              Moment now = watch.now();
+              heard.set(now);
+              return now.processor() > processorSeconds;
+            });
     Moment end = watch.now();
     long heap = heapPools().stream().mapToLong(pool -> pool.getPeakUsage().getUsed()).sum();
-    return new MeasuredWeek(plan, course, end, heap);
+    return new MeasuredWeek(plan, course, heard.get(), end, heap);
   }
 
   private static List<MemoryPoolMXBean> heapPools() {
@@ -111,16 +123,12 @@ final class MeasuredWeek {
         .orElse(end);
   }
 
-  /** {@return when both bounds told met the plan; the end where that is not told} */
-  Moment proof() {
-    return course.stream()
-        .filter(
-            better ->
-                better.leftOutBound == plan.leftOutCounted()
-                    && better.costBound >= plan.costSixtieths())
-        .findFirst()
-        .map(Better::at)
-        .orElse(end);
+  /**
+   * {@return when the planner last asked whether to stop or told of something better: about the end
+   * of search and proof; what follows are orders, times and reasons}
+   */
+  Moment searched() {
+    return searched;
   }
 
   /** {@return the first bound on the cost told under the last bound on the number; 0: none} */

@@ -51,8 +51,8 @@ public final class SolomonRun {
     List<Path> files = files(bench.resolve("solomon"), List.of(args[0].split(",")));
     System.out.println(
         "| instance | vans | value | bound | root bound | best known | plan over best known | root"
-            + " below best known | proven | first, s | to 1 %, s | all, s | heap MB |\n"
-            + "|---|---|---|---|---|---|---|---|---|---|---|---|---|");
+            + " below best known | proven | first, s | to 1 %, s | proof, or stopped, s | all, s | heap MB |\n"
+            + "|---|---|---|---|---|---|---|---|---|---|---|---|---|---|");
     run.measure(files.get(0));
     for (Path file : files) {
       run.print(file);
@@ -103,7 +103,7 @@ public final class SolomonRun {
     }
     System.out.println(
         text(
-            "| %s.%d | %d | %s | %s | %s | %s | %s | %s | %s | %s | %s | %s | %.0f |",
+            "| %s.%d | %d | %s | %s | %s | %s | %s | %s | %s | %s | %s | %s | %s | %.0f |",
             file.name(),
             customers,
             run.plan().days().stream().filter(day -> !day.stops().isEmpty()).count(),
@@ -118,6 +118,7 @@ public final class SolomonRun {
                 : text("no, %d or more left out", run.plan().proof().leftOutBound()),
             moment(run.first()),
             moment(run.withinOnePercent()),
+            moment(run.searched()),
             moment(run.end()),
             run.heapMegabytes()));
   }
