@@ -26,7 +26,7 @@ import java.util.Optional;
  * a certificate says of sums and least reduced costs is not asked here, only whether its prices and
  * its tree prove the plan.
  */
-final class CertificateCheck {
+public final class CertificateCheck {
   private final WeekRequest request;
   private final WeekCertificate certificate;
   private final Map<String, Integer> numbers = new HashMap<>();
@@ -43,8 +43,16 @@ final class CertificateCheck {
     }
   }
 
-  /** {@return what does not hold; empty where the proof stands by itself} */
-  static List<String> check(WeekRequest request, WeekPlan plan, WeekCertificate certificate) {
+  /**
+   * Checks.
+   *
+   * @param request a week small enough for {@link DayOracle}
+   * @param plan the plan said to be the best
+   * @param certificate of sound form
+   * @return what does not hold; empty where the proof stands by itself
+   */
+  public static List<String> check(
+      WeekRequest request, WeekPlan plan, WeekCertificate certificate) {
     CertificateCheck check = new CertificateCheck(request, certificate);
     List<String> wrong = new ArrayList<>();
     int leftOut = plan.leftOutCounted();

@@ -1,5 +1,7 @@
 package dev.dogleg.cli.command;
 
+import dev.dogleg.audit.CertificateAudit;
+import dev.dogleg.audit.ProofAudit;
 import dev.dogleg.audit.WeekAudit;
 import dev.dogleg.audit.WeekFinding;
 import dev.dogleg.cli.console.Console;
@@ -10,6 +12,7 @@ import dev.dogleg.cli.export.NoRoomCsv;
 import dev.dogleg.cli.export.PlanRow;
 import dev.dogleg.cli.export.PlanRows;
 import dev.dogleg.cli.export.PlannedDay;
+import dev.dogleg.cli.export.ProofText;
 import dev.dogleg.cli.export.WeekLeftOut;
 import dev.dogleg.cli.export.WeekText;
 import dev.dogleg.cli.prepare.EarlierPlan;
@@ -129,16 +132,22 @@ final class WeekRun {
   }
 
   private ExitCode plan(PreparedWeek week) throws IOException {
-    WeekPlan plan;
+    WeekPlanner.Solved solved;
     try (Interruption interruption = new Interruption(console)) {
       try (Progress bar = console.progress(task(week))) {
-        plan = WeekPlanner.plan(week.request(), new WeekBar(bar, console), interruption::asked);
+        solved =
+            WeekPlanner.certified(week.request(), new WeekBar(bar, console), interruption::asked);
       }
-      List<WeekFinding> findings = WeekAudit.check(week.request(), plan);
+      WeekPlan plan = solved.plan();
+      ProofAudit proof =
+          CertificateAudit.check(
+              week.request(), plan, solved.certificate(), CertificateAudit.USUAL_WORK);
+      List<WeekFinding> findings = new ArrayList<>(WeekAudit.check(week.request(), plan));
+      findings.addAll(proof.findings());
       if (!findings.isEmpty()) {
         return output.ownFault(findings.stream().map(one -> text(week, one)).toList());
       }
-      return finish(new PlannedWeek(week, plan, input.book(), order.seed()));
+      return finish(new PlannedWeek(week, plan, input.book(), order.seed()), proof);
     }
   }
 
@@ -147,7 +156,7 @@ final class WeekRun {
     return day + one.finding().text() + " [" + one.finding().code() + "]";
   }
 
-  private ExitCode finish(PlannedWeek planned) throws IOException {
+  private ExitCode finish(PlannedWeek planned, ProofAudit proof) throws IOException {
     List<PlannedDay> days = planned.days();
     List<WeekLeftOut> left = planned.leftOut();
     List<PlanRow> rows = new ArrayList<>();
@@ -164,6 +173,7 @@ final class WeekRun {
         days.size() == 1
             ? WeekText.alone(days, left, planned.proof())
             : WeekText.of(days, planned.values(), left, planned.proof()));
+    ProofText.rechecked(proof).forEach(console::say);
     if (days.size() > 1 && !planned.stability().isEmpty()) {
       console.say(planned.stability());
     }

@@ -1,9 +1,11 @@
 package dev.dogleg.cli.export;
 
+import dev.dogleg.audit.ProofAudit;
 import dev.dogleg.itinerary.DayPlan;
 import dev.dogleg.itinerary.Prices;
 import dev.dogleg.itinerary.Proof;
 import dev.dogleg.itinerary.WeekPlan;
+import java.util.List;
 import java.util.Locale;
 
 /** Says in one sentence how far from perfect a day can be. */
@@ -28,6 +30,32 @@ public final class ProofText {
           + stopped(proof);
     }
     return of(proof, plan.leftOutCounted(), plan.costSixtieths());
+  }
+
+  /**
+   * On what a proof holds after the audit has gone over it again.
+   *
+   * @param proof what the audit said; without findings
+   * @return lines of at most 80 columns; none where nothing is claimed
+   */
+  public static List<String> rechecked(ProofAudit proof) {
+    return switch (proof.ground()) {
+      case NOT_CLAIMED -> List.of();
+      case EVERY_SET -> List.of("Proof checked again: every set of visits a day was tried.");
+      case SMALL_SETS ->
+          proof.setSize() == 0
+              ? List.of(
+                  "Proof added up again; what days cost was not tried again, but taken from the",
+                  "planner unproved.")
+              : List.of(
+                  "Proof added up again; what days of up to "
+                      + proof.setSize()
+                      + (proof.setSize() == 1 ? " visit" : " visits")
+                      + " cost was tried again,",
+                  "what longer ones cost was taken from the planner unproved.");
+      case DAY_ALONE ->
+          List.of("The planner of days proved it; too many visits to try every set again.");
+    };
   }
 
   private static String stopped(Proof proof) {

@@ -27,6 +27,7 @@ final class BranchTree {
   private final Consumer<WeekChoice> progress;
   private final SearchLog log;
   private WeekChoice best;
+  private WeekBound whole;
   private long ceiling;
   private long openBound = Long.MAX_VALUE;
   private boolean complete = true;
@@ -127,6 +128,7 @@ final class BranchTree {
       return;
     }
     log.bound(number, cost.bound());
+    whole = number == 0 ? cost.bound() : whole;
     if (cost.bound().value() >= ceiling) {
       return;
     }
@@ -273,6 +275,11 @@ final class BranchTree {
   /** {@return no week within the limit costs less} */
   long bound() {
     return Math.min(openBound, ceiling);
+  }
+
+  /** {@return a bound on the cost of every week within the limit} */
+  WeekBound whole() {
+    return whole == null ? EqualWeeks.nothing(problem, limit) : whole;
   }
 
   /** {@return the parts looked at, with the bounds by which they are closed} */

@@ -1,9 +1,13 @@
 package dev.dogleg.plan.week;
 
+import dev.dogleg.itinerary.BalanceTerms;
 import dev.dogleg.itinerary.DayRule;
 import dev.dogleg.itinerary.Prices;
 
-/** A cost that no week reaches, however bad; for the time before any week is known. */
+/**
+ * A cost that no week reaches, however bad; for the time before any week is known. It is twice what
+ * it need be: whoever checks a proof reckons such a cost anew and must not come to more.
+ */
 final class CostCeiling {
   private static final long FAR = 1L << 48;
 
@@ -38,11 +42,12 @@ final class CostCeiling {
         most += Math.min(FAR, rule.ratherSixtieths().orElse(0) * Math.min(breaches, 1 << 20));
       }
       if (kind.day().terms().balance().isPresent()) {
-        most += seconds * kind.day().terms().balance().get().groomSixtieths();
-        most += seconds * kind.day().terms().balance().get().endSixtieths();
+        BalanceTerms balance = kind.day().terms().balance().get();
+        most += seconds * balance.groomSixtieths();
+        most += Math.max(0L, day.latestEnd - balance.endSeconds()) * balance.endSixtieths();
       }
       sum += most * kind.vanDays().size();
     }
-    return Math.min(sum, FAR);
+    return Math.min(2 * sum, FAR);
   }
 }

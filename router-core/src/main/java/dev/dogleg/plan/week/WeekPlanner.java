@@ -38,16 +38,30 @@ public final class WeekPlanner {
    * @return the plan, with its proof and the reasons for what has no room
    */
   public static WeekPlan plan(WeekRequest request, WeekProgress progress, BooleanSupplier stop) {
-    return new WeekSolver(request, progress, stop).plan();
+    return certified(request, progress, stop).plan();
   }
 
   /**
    * A plan and what its proof rests on.
    *
    * @param plan the plan
-   * @param certificate whole-number prices that prove its bound; no parts where no bound was found
+   * @param certificate what its proof rests on; {@link WeekCertificate#NONE} where nothing was
+   *     shown, and where a week of one van-day was proven as a day
    */
   public record Solved(WeekPlan plan, WeekCertificate certificate) {}
+
+  /**
+   * Plans a week like {@link #plan(WeekRequest, WeekProgress, BooleanSupplier)}, and states what
+   * its proof rests on.
+   *
+   * @param request what to plan, with its effort limit; at most 200 bookings may name one van-day
+   * @param progress told of each better week or bound
+   * @param stop asked now and then
+   * @return plan and certificate
+   */
+  public static Solved certified(WeekRequest request, WeekProgress progress, BooleanSupplier stop) {
+    return new WeekSolver(request, progress, stop).certified();
+  }
 
   /**
    * Plans a week and states its certificate; a single van-day is proven as a week too.

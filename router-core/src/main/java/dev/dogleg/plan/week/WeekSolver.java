@@ -2,7 +2,6 @@ package dev.dogleg.plan.week;
 
 import dev.dogleg.itinerary.Proof;
 import dev.dogleg.itinerary.WeekCertificate;
-import dev.dogleg.itinerary.WeekPlan;
 import dev.dogleg.itinerary.WeekRequest;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -65,9 +64,9 @@ final class WeekSolver {
     return answer();
   }
 
-  /** The plan alone: a single van-day needs no certificate, its own engine proves it. */
-  WeekPlan plan() {
-    return aDayAlone() ? answer().plan() : solve().plan();
+  /** A single van-day gets no certificate: its own engine proves it. */
+  WeekPlanner.Solved certified() {
+    return aDayAlone() ? answer() : solve();
   }
 
   private WeekPlanner.Solved answer() {
@@ -210,6 +209,9 @@ final class WeekSolver {
       if (tree.best() != null || !tree.complete()) {
         costBound = tree.bound();
         proven = tree.complete();
+        if (proven) {
+          best = new EqualWeeks(problem, best, tree.whole()).least(count.bound());
+        }
         return;
       }
       leftOutBound++;
