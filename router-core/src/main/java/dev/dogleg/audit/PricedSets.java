@@ -28,7 +28,7 @@ final class PricedSets {
     return bookings;
   }
 
-  /** What leaving a booking out is worth in a bound, in parts. */
+  /** What leaving a booking out costs in a bound, in parts. */
   long left(Bound bound, int booking) {
     WeekBooking one = bookings.get(booking);
     long objective = bound.counting() ? (one.counted() ? 1 : 0) : one.leftOutSixtieths();
@@ -57,7 +57,7 @@ final class PricedSets {
     return sum;
   }
 
-  /** What a set of bookings of a cost is worth under a bound's prices, in parts. */
+  /** The reduced cost of a set of bookings: its cost less the prices of a bound, in parts. */
   static long reduced(Bound bound, BitSet set, long costSixtieths) {
     long reduced = bound.counting() ? 0 : Math.multiplyExact(costSixtieths, bound.parts());
     for (int i = set.nextSetBit(0); i >= 0; i = set.nextSetBit(i + 1)) {

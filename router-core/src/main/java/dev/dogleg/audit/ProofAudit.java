@@ -18,9 +18,9 @@ public record ProofAudit(List<WeekFinding> findings, Ground ground, int setSize)
     /** The audit tried every set of bookings itself; nothing is taken from the planner. */
     EVERY_SET,
     /**
-     * The audit summed the bounds again and followed the search; that no set is worth more than the
-     * certificate says it tried for small sets alone, and took the rest from the certificate
-     * unproved.
+     * The audit summed the bounds again and followed the search. That no set has a lower reduced
+     * cost than the certificate says it tried for small sets alone; for the rest it took the
+     * certificate's word, unproved.
      */
     SMALL_SETS,
     /**

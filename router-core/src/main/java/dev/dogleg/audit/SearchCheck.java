@@ -14,11 +14,11 @@ import java.util.List;
  * so much.
  *
  * <p>Maintainers: suppose that there is such a week, and walk to the parts that hold it. By the
- * first bound none of its sets is set aside: what it has above the bound is the sum of what its
- * sets, and what it leaves out, have above theirs, each 0 or more; so no set has more than the
- * room. Bound by bound the same holds of those after. So the least reduced costs need only be true
- * of sets not set aside before, and a week that walks into closed parts alone is none. Parts stand
- * after those they are sides of, so two passes over them do without recursion.
+ * first bound none of its sets is dropped: what it has above the bound is the sum of what its sets,
+ * and what it leaves out, have above theirs, each 0 or more; so no set has more than the room.
+ * Bound by bound the same holds of those after. So the least reduced costs need only be true of
+ * sets not dropped before, and a week that walks into closed parts alone is none. Parts stand after
+ * those they are sides of, so two passes over them do without recursion.
  */
 final class SearchCheck {
   private final Search search;
@@ -29,7 +29,7 @@ final class SearchCheck {
   private final WeekFindings found;
   private final String place;
 
-  /** Sets not set aside at the end of each part, and bookings that must be served there. */
+  /** Sets not dropped at the end of each part, and bookings that must be served there. */
   private final BitSet[] kept;
 
   private final BitSet[] must;
@@ -172,7 +172,7 @@ final class SearchCheck {
     }
   }
 
-  /** Whether no set is below the least reduced costs; then sets aside what has no room. */
+  /** Whether no set is below the least reduced costs; then drops what has no room. */
   private void least(int part, Bound bound) {
     BitSet here = kept[part];
     long room = PricedSets.room(bound, worst(bound));
@@ -181,7 +181,8 @@ final class SearchCheck {
       long reduced = PricedSets.reduced(bound, set.bookings(), set.costSixtieths());
       long least = bound.least().get(set.kind());
       if (reduced < least) {
-        String text = "%s, part %d: on van-days %s the set %s is worth more than is said.";
+        String text =
+            "%s, part %d: on van-days %s the set %s has a lower reduced cost than is said.";
         List<String> ids = set.bookings().stream().mapToObj(certificate.bookingIds()::get).toList();
         text = text.formatted(place, part, certificate.vanDays().get(set.kind()), ids);
         found.week("certificate-least", "", reduced, least, text);

@@ -104,7 +104,7 @@ final class SetCosts {
   }
 
   private void visits(DaySeconds.Ready ready, int place, long set, WaterUse used, int waterStops) {
-    for (int i = 0; i < request.visits().size(); i++) {
+    for (int i = 0; i < request.visits().size() && day.work() <= limit; i++) {
       Visit visit = request.visits().get(i);
       boolean tooLateFirst = visit.first() && !order.isEmpty();
       WaterUse full = terms.after(used, visit).orElse(null);

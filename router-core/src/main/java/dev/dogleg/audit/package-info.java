@@ -13,12 +13,14 @@
  * never the planner. <b>Promises.</b> An empty list means that every rule of those pages which can
  * be seen from a plan holds: order, places, drives at the true leaving times, limits, break, water,
  * must rules, waiting, spare, cost with the prices of rules and balance, what is left out and
- * whether its reason is true, and a proof that does not contradict the plan. That no better plan
- * exists is not checked, but for a counted booking of a week that has room beside all that a
- * van-day serves. Findings stand in the order of the day, those on the whole day last. Nothing
- * throws for a bad plan. <b>Costs.</b> A few hundred drives asked for per stop (the spare is
- * searched by halving); a conflict of up to five visits (four where water may be fetched) is tried
- * in every order.
+ * whether its reason is true, and a proof that does not contradict the plan; a counted booking of a
+ * week that has room beside all that a van-day serves is seen too. That no better week exists is
+ * computed again by {@link dev.dogleg.audit.CertificateAudit} from the week's certificate; how much
+ * of that is taken from the certificate unproved it says. Findings stand in the order of the day,
+ * those on the whole day last. Nothing throws for a bad plan. <b>Costs.</b> A few hundred drives
+ * asked for per stop (the spare is searched by halving); a conflict of up to five visits (four
+ * where water may be fetched) is tried in every order. A certificate: its sums, and as many small
+ * sets of each van-day, in every order and second by second, as a count of work allows.
  *
  * <p><b>Where it comes from.</b> A validator apart from the solver is common practice in operations
  * research; intervals of possible leaving times are carried forward stop by stop as in Savelsbergh

@@ -9,7 +9,7 @@ import java.util.Optional;
  * is read stands in {@code docs/WEEK.md}, "Proof".
  *
  * <p>The source of the bound is Lagrangian duality (Geoffrion 1974, "Lagrangean relaxation for
- * integer programming", Mathematical Programming Study 2:82-114); that of leaving sets aside,
+ * integer programming", Mathematical Programming Study 2:82-114); that of dropping sets,
  * reduced-cost fixing (Dantzig, Fulkerson, Johnson 1954, Operations Research 2:393-410).
  *
  * @param bookingIds ids of the bookings, in id order; a booking's number is its place here
@@ -55,7 +55,7 @@ public record WeekCertificate(
    *
    * @param within number of the part that was split, below this part's own; -1 for the whole week
    * @param holds whether here the split part's question is answered with yes; true for the whole
-   * @param bounds bounds on the weeks of this part; each may set sets of bookings aside
+   * @param bounds bounds on the weeks of this part; each may drop sets of bookings
    * @param split the question on which it was split, if it was
    */
   public record Part(int within, boolean holds, List<Bound> bounds, Optional<Split> split) {

@@ -90,7 +90,7 @@ final class BranchTree {
    * Grows the tree until nothing is open or the work is spent.
    *
    * @param state what is allowed
-   * @param before bounds on the whole week by which sets have been set aside already
+   * @param before bounds on the whole week by which sets have been dropped already
    * @param cuts cuts to begin with
    * @param columns columns to begin with
    */

@@ -36,14 +36,16 @@ final class EqualWeeks {
    *
    * @param problem the week; its pool holds every set that a week as good as the known one may hold
    * @param known a week proven best
-   * @param bound a bound on the cost of the whole week
+   * @param whole a bound on the cost of the whole week, of this problem or of another of the same
+   *     week
    */
-  EqualWeeks(MasterProblem problem, WeekChoice known, WeekBound bound) {
+  EqualWeeks(MasterProblem problem, WeekChoice known, WeekBound whole) {
     this.problem = problem;
     this.model = problem.model();
     this.known = known;
-    this.bound = bound;
     limit = known.leftOutCounted();
+    boolean[] anyone = new boolean[model.size()];
+    bound = WeekBound.from(problem, anyone, false, limit, whole.prices(), whole.leastByKind());
     long scale = bound.prices().scale();
     room = Math.multiplyExact(known.costSixtieths(), scale) - bound.scaled();
     excess = new long[problem.pool().size()];
@@ -60,16 +62,15 @@ final class EqualWeeks {
   /**
    * Looks.
    *
-   * @param count a bound on the number left out of the whole week
    * @return the least week; the known one where the work was spent
    */
-  WeekChoice least(WeekBound count) {
+  WeekChoice least() {
     int[][] byKind = new int[model.kinds().size()][];
     for (VanKind kind : model.kinds()) {
       byKind[kind.number()] =
           IntStream.range(0, excess.length)
               .filter(c -> problem.pool().kind(c) == kind.number())
-              .filter(c -> count.mayBeIn(c, limit) && bound.mayBeIn(c, known.costSixtieths()))
+              .filter(c -> bound.mayBeIn(c, known.costSixtieths()))
               .peek(this::measure)
               .toArray();
     }

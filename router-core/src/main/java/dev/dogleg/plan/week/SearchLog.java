@@ -11,7 +11,7 @@ import java.util.Optional;
 
 /**
  * Writes down a search as it goes on: its parts, the bounds by which a part is closed or sets are
- * set aside in it, and the questions on which parts are split.
+ * dropped from it, and the questions on which parts are split.
  */
 final class SearchLog {
   private final WeekModel model;

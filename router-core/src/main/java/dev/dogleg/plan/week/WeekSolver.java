@@ -210,7 +210,7 @@ final class WeekSolver {
         costBound = tree.bound();
         proven = tree.complete();
         if (proven) {
-          best = new EqualWeeks(problem, best, tree.whole()).least(count.bound());
+          best = new EqualWeeks(problem, best, tree.whole()).least();
         }
         return;
       }

@@ -5,7 +5,7 @@
  * {@code WeekPlan}: first the fewest counted bookings left out, then least cost. A fast search
  * gives a first week; the sets of bookings that a van-day can serve are the columns of a
  * set-partitioning master; an LP with subset-row cuts and a branching tree close the gap between
- * them.
+ * them. Of weeks as good as a proven one the least by ids and van-days is taken.
  *
  * <p><b>Needs.</b> Travel times that are first in, first out; the day engine of {@code plan} for
  * exact costs; an LP library, which only suggests prices. <b>Promises.</b> A week marked {@code
