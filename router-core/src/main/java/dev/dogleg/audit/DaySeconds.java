@@ -94,10 +94,13 @@ final class DaySeconds {
     return drives[pair][t];
   }
 
-  private long leg(int a, int b, int driveSeconds) {
+  private long length(int a, int b) {
     long metres = travel.lengthMetres(a, b);
-    return (long) Prices.SIXTIETHS_PER_DRIVE_SECOND * driveSeconds
-        + Math.floorDiv(metres * 60L * prices.kilometreSeconds() + 500, 1000);
+    return Math.floorDiv(metres * 60L * prices.kilometreSeconds() + 500, 1000);
+  }
+
+  private static long driven(int seconds) {
+    return (long) Prices.SIXTIETHS_PER_DRIVE_SECOND * seconds;
   }
 
   /**
@@ -174,6 +177,7 @@ final class DaySeconds {
     Arrays.fill(open, NEVER);
     Arrays.fill(taken, NEVER);
     boolean any = false;
+    long length = length(place, door);
     for (int t = 0; t <= last; t++) {
       long broken = Math.min(before.taken[t], before.here[t]);
       if (before.open[t] >= NEVER && broken >= NEVER) {
@@ -185,7 +189,7 @@ final class DaySeconds {
         break; // First in, first out: whoever leaves later arrives no earlier.
       }
       if (at >= first) {
-        long leg = leg(place, door, drive);
+        long leg = driven(drive) + length;
         open[at] = Math.min(open[at], added(before.open[t], leg));
         taken[at] = Math.min(taken[at], added(broken, leg));
         any = true;
@@ -235,6 +239,7 @@ final class DaySeconds {
       return least;
     }
     work += seconds;
+    long length = length(place, shift.endPlace());
     for (int t = 0; t < seconds; t++) {
       if (ready.open[t] >= NEVER && ready.taken[t] >= NEVER) {
         continue;
@@ -247,7 +252,7 @@ final class DaySeconds {
       boolean breakNeeded = rule != null && visits >= 2 && end > rule.startWithin().fromSeconds();
       long cost = breakNeeded ? ready.taken[t] : ready.open[t];
       if (cost < NEVER) {
-        least = Math.min(least, cost + leg(place, shift.endPlace(), drive) + atEnd(end));
+        least = Math.min(least, cost + driven(drive) + length + atEnd(end));
       }
     }
     long over = balance == null ? 0 : Math.max(0, served - balance.groomSeconds());
