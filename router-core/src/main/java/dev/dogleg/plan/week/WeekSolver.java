@@ -21,8 +21,8 @@ import java.util.stream.IntStream;
  * the cost.
  */
 final class WeekSolver {
-  private static final int SEARCH_ROUNDS = 60_000;
-  private static final int ROUNDS_A_BOOKING = 60;
+  private static final int SEARCH_ROUNDS = 300_000;
+  private static final int ROUNDS_A_BOOKING = 100;
   private static final int COUNT_CUT_ROUNDS = 15;
 
   /** Bookings on one van-day above which a complete pool is not even tried. */
