@@ -68,8 +68,6 @@ public final class SearchLedger {
     WorkCount work = new WorkCount(EFFORT, () -> false);
     WeekModel model = new WeekModel(week);
     SetCosts costs = new SetCosts(model, work);
-    model.kinds().forEach(VanKind::relaxed);
-    double legs = cpuSeconds() - start;
     WeekSearch search = new WeekSearch(model, costs, week.seed(), work);
     WeekChoice found =
         search.run(
@@ -100,22 +98,18 @@ public final class SearchLedger {
     }
     System.out.printf(
         Locale.ROOT,
-        "%s seed %d left out %d cost %d %s legs %.2f first %.2f last %.2f all %.2f s steps %d sets"
-            + " %d%n",
+        "%s seed %d left out %d cost %d %s first %.2f last %.2f all %.2f s steps %d sets" + " %d%n",
         state,
         seed,
         found.leftOutCounted(),
         found.costSixtieths(),
         gap,
-        legs,
         at[0],
         at[1],
         all,
         work.steps(),
         sets);
-    if (Boolean.getBoolean("trail")) {
-      System.out.println(trail);
-    }
+    System.out.println(trail);
   }
 
   private static double cpuSeconds() {
