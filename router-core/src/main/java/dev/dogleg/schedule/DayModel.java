@@ -318,6 +318,16 @@ public final class DayModel {
   }
 
   /**
+   * Every way to arrive at a visit's door.
+   *
+   * @param visit 0..n-1
+   * @return its gates, at least those that keep no liked hour; prices at the day's scale
+   */
+  public List<DoorGate> gates(int visit) {
+    return Arrays.stream(doors.ways[visit]).flatMap(way -> way.gates().stream()).toList();
+  }
+
+  /**
    * Whether a road leads from one node to another.
    *
    * @param i node left

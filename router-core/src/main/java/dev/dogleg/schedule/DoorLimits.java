@@ -125,6 +125,25 @@ final class DoorLimits {
     return spans.stream().mapToInt(span -> span[which]).toArray();
   }
 
+  /**
+   * {@return every pairing of a van window with an arrival window that an arrival may fall into}
+   */
+  List<DoorGate> gates() {
+    List<DoorGate> gates = new ArrayList<>();
+    for (int v = 0; v < vanFrom.length; v++) {
+      int low = vanFrom[v];
+      for (int w = 0; w < arriveFrom.length; w++) {
+        int high = Math.min(arriveTo[w], vanTo[v]);
+        if (low <= high) {
+          int done = Math.min(doneBy, vanTo[v]);
+          gates.add(new DoorGate(low, high, arriveFrom[w], done, vanTo[v], price));
+        }
+        low = Math.max(low, arriveTo[w] + 1);
+      }
+    }
+    return gates;
+  }
+
   /** Last second at which a door may be reached, and a service begun and ended in time. */
   int latestArrival(int service) {
     int latestDone = Math.min(doneBy, latestLeave());

@@ -7,6 +7,9 @@ import dev.dogleg.itinerary.Prices;
 import dev.dogleg.itinerary.Visit;
 import dev.dogleg.itinerary.WaterPlace;
 import dev.dogleg.time.TimeWindow;
+import dev.dogleg.travel.TravelTimes;
+import java.util.Arrays;
+import java.util.List;
 
 /**
  * A kind of van-day made easier, so that partial days are few numbers: what it says is never dearer
@@ -48,6 +51,9 @@ final class RelaxedDay {
   private final int breakTo;
   private final int shiftEnd;
   private final long driven;
+  private final long waitPrice;
+  private final int kilometre;
+  private final int[] place;
   private final long waited;
   private final long overtime;
   private final long endPrice;
@@ -68,7 +74,9 @@ final class RelaxedDay {
     waited = water ? 0 : Math.min(driven, prices.waitingMinuteSeconds());
     overtime = prices.overtimeMinuteSeconds();
     endPrice = prices.endMinuteSeconds();
-    int[] place = new int[n + 2];
+    kilometre = prices.kilometreSeconds();
+    waitPrice = prices.waitingMinuteSeconds();
+    place = new int[n + 2];
     place[n] = shift.startPlace();
     place[n + 1] = shift.endPlace();
     service = new int[n];
@@ -99,9 +107,7 @@ final class RelaxedDay {
                 .mapToInt(WaterPlace::place)
                 .toArray()
             : new int[0];
-    legs =
-        new RelaxedLegs(
-            kind.day().travel(), place, wells, from, latestEnd, prices.kilometreSeconds());
+    legs = new RelaxedLegs(kind.day().travel(), place, n, wells, from, latestEnd, kilometre);
     home = homeSeconds();
   }
 
@@ -153,6 +159,25 @@ final class RelaxedDay {
       }
     }
     return least;
+  }
+
+  /** The direct legs of a day with water places as further nodes. */
+  RelaxedLegs legsBy(TravelTimes travel, List<WaterPlace> wells) {
+    int[] nodes = Arrays.copyOf(place, n + 2 + wells.size());
+    for (int w = 0; w < wells.size(); w++) {
+      nodes[n + 2 + w] = wells.get(w).place();
+    }
+    return new RelaxedLegs(travel, nodes, n, new int[0], from, latestEnd, kilometre);
+  }
+
+  /** {@return price of a second of driving} */
+  long driven() {
+    return driven;
+  }
+
+  /** {@return price of a second of waiting, not above that of driving} */
+  long waited() {
+    return Math.min(driven, waitPrice);
   }
 
   /** {@return earliest start of the break} */

@@ -19,6 +19,17 @@ final class SetIndex {
     return size;
   }
 
+  /** Forgets all sets. */
+  void clear() {
+    size = 0;
+    Arrays.fill(table, -1);
+  }
+
+  /** {@return the words of all sets, in their order; only to be read} */
+  long[] rows() {
+    return rows;
+  }
+
   /** {@return number of a set, or -1} */
   int find(long[] set) {
     int slot = slot(set, 0);
@@ -48,7 +59,7 @@ final class SetIndex {
       mixed = (mixed ^ from[at + w]) * 0x9E3779B97F4A7C15L;
       mixed ^= mixed >>> 29;
     }
-    int slot = (int) mixed & table.length - 1;
+    int slot = (int) (mixed ^ mixed >>> 32) & table.length - 1;
     while (table[slot] >= 0 && !same(from, at, table[slot] * words)) {
       slot = slot + 1 & table.length - 1;
     }

@@ -1,23 +1,21 @@
 package dev.dogleg.plan.week;
 
-import java.util.ArrayList;
+import dev.dogleg.schedule.StepTerms;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.List;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 
 /**
- * All sets of bookings that a van-day may serve and whose reduced cost lies within a room, each
- * with a cost that it cannot be below: one sweep over (set, last visit) of the relaxed day, set
- * size by set size.
+ * All sets of bookings that a van-day may serve, each with a cost that it cannot be below: one
+ * sweep over (set, last visit) of the relaxed day, set size by set size.
  *
- * <p>Maintainers: Held and Karp 1962 with runs as values; a run is dropped where another of the
- * same set and last visit is nowhere dearer (a day with its break behind it may take the place of
- * one without). A set is extended even where it cannot end itself: a break may still become
- * possible.
+ * <p>Maintainers: Held and Karp 1962 with runs as values. All runs of a set and last visit come
+ * from one smaller set, so they are made at once and then only read. What rules say depends on the
+ * set, its last visit and the next one alone, so every rule counts exactly. A set is extended even
+ * where it cannot end itself: a break may still become possible. One thread.
  */
-final class SetSweep implements RelaxedDay.RunSink {
+final class SetSweep {
   /** Which partial days are worth going on with. */
   @FunctionalInterface
   interface Keep {
@@ -25,115 +23,40 @@ final class SetSweep implements RelaxedDay.RunSink {
     Keep ALL = (set, last, a, b, cost, taken) -> true;
 
     /**
-     * Asked of every partial day, once it is made and before it is compared with others.
+     * Asked of every partial day, once those of its set and last visit are compared.
      *
      * @param set local numbers of the bookings served, one bit each; only to be read
      * @param last the visit served last
      * @param a earliest second at which the van is ready to leave it
      * @param b until then nobody has waited
      * @param cost what the day costs at least so far, with the extra prices of the bookings served
-     *     and without the prices of rules on sets
+     *     and with what rules charge for the order so far
      * @param taken whether the break is taken
      * @return false: it, and all that would become of it, may be missing
      */
     boolean keep(long[] set, int last, int a, int b, long cost, boolean taken);
   }
 
-  /** Runs kept of one set and last visit, with the break taken and without. */
-  private static final int MOST_RUNS = 2;
-
   private final RelaxedDay day;
-  private final SetRules rules;
+  private final RunStep step;
+  private final StepTerms terms;
   private final long[] extra;
   private final int words;
   private final int mostSets;
   private final int mostFound;
   private final Keep keep;
-  private long steps;
-  private boolean complete = true;
-  private final List<int[]> foundSets = new ArrayList<>();
-  private long[] foundCosts = new long[256];
-
-  private List<Node> next = new ArrayList<>();
-  private SetIndex index;
-
-  /** Seconds that a visit takes at least after leaving another, home included. */
   private final int[] need;
-
   private final int[] byNeed;
+  private final StopNeed stops;
   private final long[] grown;
-  private int grownBy;
-  private long grownExtra;
-  private Node reached;
-
-  /** The partial days that serve one set. */
-  private static final class Node {
-    private final long[] set;
-    private int size;
-    private boolean never;
-    private int[] last = new int[6];
-    private int[] a = new int[6];
-    private int[] b = new int[6];
-    private long[] c = new long[6];
-    private boolean[] taken = new boolean[6];
-
-    Node(long[] set) {
-      this.set = set;
-    }
-
-    void add(RelaxedDay day, int j, int runA, int runB, long runC, boolean runTaken) {
-      int same = 0;
-      int alike = -1;
-      for (int k = 0; k < size; k++) {
-        if (last[k] == j) {
-          if ((taken[k] || !runTaken) && day.covers(a[k], b[k], c[k], runA, runB, runC)) {
-            return;
-          }
-          if (taken[k] == runTaken) {
-            same++;
-            alike = k;
-          }
-        }
-      }
-      if (same >= MOST_RUNS) {
-        // Two runs become one that is nowhere above either: a bound stays a bound.
-        a[alike] = Math.min(a[alike], runA);
-        b[alike] = Math.max(b[alike], runB);
-        c[alike] = Math.min(c[alike], runC);
-        return;
-      }
-      int kept = 0;
-      for (int k = 0; k < size; k++) {
-        boolean covered =
-            last[k] == j
-                && (runTaken || !taken[k])
-                && day.covers(runA, runB, runC, a[k], b[k], c[k]);
-        if (!covered) {
-          if (kept < k) {
-            last[kept] = last[k];
-            a[kept] = a[k];
-            b[kept] = b[k];
-            c[kept] = c[k];
-            taken[kept] = taken[k];
-          }
-          kept++;
-        }
-      }
-      size = kept;
-      if (size == last.length) {
-        last = Arrays.copyOf(last, 2 * size);
-        a = Arrays.copyOf(a, 2 * size);
-        b = Arrays.copyOf(b, 2 * size);
-        c = Arrays.copyOf(c, 2 * size);
-        taken = Arrays.copyOf(taken, 2 * size);
-      }
-      last[size] = j;
-      a[size] = runA;
-      b[size] = runB;
-      c[size] = runC;
-      taken[size++] = runTaken;
-    }
-  }
+  private final RunBuffer runs;
+  private SetLevel level;
+  private SetLevel larger;
+  private long stepsDone;
+  private boolean complete = true;
+  private int found;
+  private long[] foundSets = new long[256];
+  private long[] foundCosts = new long[256];
 
   /**
    * A sweep.
@@ -154,21 +77,24 @@ final class SetSweep implements RelaxedDay.RunSink {
    * @param keep which partial days it goes on with
    */
   SetSweep(VanKind kind, int mostSets, int mostFound, Keep keep) {
+    this.mostSets = mostSets;
     this.mostFound = mostFound;
     this.keep = keep;
     day = kind.relaxed();
-    this.rules = new SetRules(kind);
-    this.mostSets = mostSets;
+    step = new RunStep(kind);
+    terms = step.terms();
     words = Math.max(1, (day.n + Long.SIZE - 1) / Long.SIZE);
-    extra = new long[kind.size()];
+    extra = new long[day.n];
     Arrays.setAll(extra, kind::extraSixtieths);
-    index = new SetIndex(words);
+    level = new SetLevel(words, step.water());
+    larger = new SetLevel(words, step.water());
+    runs = step.buffer();
     grown = new long[words];
     need = new int[day.n];
     for (int j = 0; j < day.n; j++) {
       int shortest = Integer.MAX_VALUE / 4;
       for (int i = 0; i < day.n; i++) {
-        if (i != j && day.legs.spanEnds(i, j) != null) {
+        if (i != j && day.legs.reaches(i, j)) {
           shortest = Math.min(shortest, day.legs.least(i, j));
         }
       }
@@ -180,6 +106,7 @@ final class SetSweep implements RelaxedDay.RunSink {
             .sorted(Comparator.comparingInt((Integer j) -> need[j]).thenComparingInt(j -> j))
             .mapToInt(Integer::intValue)
             .toArray();
+    stops = new StopNeed(kind, need, byNeed);
   }
 
   /**
@@ -188,114 +115,143 @@ final class SetSweep implements RelaxedDay.RunSink {
    * @param stop asked at every set; once true, the sweep gives up, see {@link #complete}
    */
   SetSweep run(BooleanSupplier stop) {
-    for (int j = 0; j < day.n; j++) {
-      if (!day.tooLate(day.start(), day.from, j)) {
-        extend(new long[words], 0, day.start(), day.from, day.latestEnd, 0, false, j);
-      }
-    }
+    start();
     int seen = 0;
-    while (!next.isEmpty()) {
-      List<Node> level = next;
-      next = new ArrayList<>();
-      index = new SetIndex(words);
-      for (Node node : level) {
-        finish(node);
-        long extraSoFar = extra(node.set);
-        for (int k = 0; k < node.size; k++) {
-          int i = node.last[k];
-          for (int j : byNeed) {
-            if (node.a[k] + need[j] > day.latestEnd) {
-              break;
-            }
-            boolean open = (node.set[j >>> 6] >>> j & 1) == 0 && !day.first[j];
-            if (open && !day.tooLate(i, node.a[k], j)) {
-              extend(node.set, extraSoFar, i, node.a[k], node.b[k], node.c[k], node.taken[k], j);
-            }
-          }
-        }
-        boolean full = ++seen + next.size() > mostSets || foundSets.size() > mostFound;
+    for (int size = 1; level.size() > 0; size++) {
+      for (int set = 0; set < level.size(); set++) {
+        finish(set);
+        grow(set, size);
+        boolean full = ++seen + larger.size() > mostSets || found > mostFound;
         if (full || stop.getAsBoolean()) {
           complete = false;
           return this;
         }
       }
+      turn();
     }
     return this;
   }
 
-  /** Extends a run of a set that costs {@code c} without the extra prices of its bookings. */
-  private void extend(
-      long[] set, long extraSoFar, int i, int a, int b, long c, boolean taken, int j) {
-    steps++;
-    System.arraycopy(set, 0, grown, 0, words);
+  private void turn() {
+    SetLevel done = level;
+    level = larger;
+    larger = done;
+    larger.clear();
+  }
+
+  private void start() {
+    RunArena morning = new RunArena(step.water());
+    RunBuffer one = step.buffer();
+    one.add(day.from, day.latestEnd, 0, false, 0, 0, 0);
+    morning.append(one);
+    long[] empty = new long[words];
+    for (int j = 0; j < day.n; j++) {
+      if (step.reaches(day.start(), j) && terms.may(empty, 0, day.n, j, 1)) {
+        runs.clear();
+        long price = terms.price(empty, 0, day.n, j, 1);
+        step.visit(day.start(), morning, 0, j, terms.service(day.n, j, 1), price, false, runs);
+        stepsDone++;
+        keepAndAdd(empty, 0, 0, j);
+      }
+    }
+    turn();
+  }
+
+  /** Extends a set by each visit that may come next. */
+  private void grow(int set, int size) {
+    long[] rows = level.rows();
+    int at = set * words;
+    long extraSoFar = extra(rows, at);
+    int earliest = level.earliest(set);
+    boolean maybeStops = stops.mayBeNeeded(rows, at, earliest);
+    for (int j : byNeed) {
+      if (earliest + need[j] > day.latestEnd) {
+        break;
+      }
+      if ((rows[at + (j >>> 6)] >>> j & 1) != 0 || day.first[j]) {
+        continue;
+      }
+      runs.clear();
+      for (int state = level.head(set); state >= 0; state = level.next(state)) {
+        int i = level.last(state);
+        if (step.reaches(i, j) && terms.may(rows, at, i, j, size + 1)) {
+          long price = terms.price(rows, at, i, j, size + 1);
+          int service = terms.service(i, j, size + 1);
+          int to = level.to(state);
+          for (int run = level.from(state); run < to; run++) {
+            if (!step.tooLate(i, level.runs.a[run], j, service)) {
+              step.visit(i, level.runs, run, j, service, price, maybeStops, runs);
+              stepsDone++;
+            }
+          }
+        }
+      }
+      keepAndAdd(rows, at, extraSoFar, j);
+    }
+  }
+
+  private void keepAndAdd(long[] rows, int at, long extraSoFar, int j) {
+    if (runs.size == 0) {
+      return;
+    }
+    System.arraycopy(rows, at, grown, 0, words);
     grown[j >>> 6] |= 1L << j;
-    int at = index.find(grown);
-    reached = at < 0 ? null : next.get(at);
-    if (reached != null && reached.never) {
-      return;
-    }
-    grownBy = j;
-    grownExtra = extraSoFar + extra[j];
-    day.step(i, a, b, c, taken, j, this);
-  }
-
-  @Override
-  public void run(int a, int b, long c, boolean taken) {
-    if (a + day.home[grownBy] <= day.latestEnd
-        && keep.keep(grown, grownBy, a, b, c + grownExtra, taken)) {
-      if (reached == null) {
-        index.put(grown);
-        reached = new Node(grown.clone());
-        reached.never = rules.never(members(grown));
-        next.add(reached);
-      }
-      if (!reached.never) {
-        reached.add(day, grownBy, a, b, c, taken);
+    if (keep != Keep.ALL) {
+      runs.keep(grown, j, extraSoFar + extra[j], keep);
+      if (runs.size == 0) {
+        return;
       }
     }
+    long cost = RelaxedDay.NEVER;
+    if (terms.mayEnd(grown, 0, j)) {
+      cost = step.end(j, runs, single(grown));
+      cost = cost >= RelaxedDay.NEVER ? cost : cost + terms.endPrice(grown, 0, j);
+    }
+    larger.add(grown, j, runs, cost);
   }
 
-  private void finish(Node node) {
-    long least = RelaxedDay.NEVER;
-    int[] members = members(node.set);
-    for (int k = 0; k < node.size; k++) {
-      long cost =
-          day.end(
-              node.last[k], node.a[k], node.b[k], node.c[k], node.taken[k], members.length == 1);
-      least = Math.min(least, cost);
-    }
-    if (least >= RelaxedDay.NEVER || rules.incomplete(members)) {
-      return;
-    }
-    long cost = least + rules.price(members) + extra(node.set);
-    if (foundSets.size() == foundCosts.length) {
-      foundCosts = Arrays.copyOf(foundCosts, 2 * foundCosts.length);
-    }
-    foundCosts[foundSets.size()] = cost;
-    foundSets.add(members);
-  }
-
-  private long extra(long[] set) {
-    long sum = 0;
-    for (int j : members(set)) {
-      sum += extra[j];
-    }
-    return sum;
-  }
-
-  private static int[] members(long[] set) {
+  private static boolean single(long[] set) {
     int count = 0;
     for (long word : set) {
       count += Long.bitCount(word);
     }
-    int[] members = new int[count];
-    int next = 0;
-    for (int w = 0; w < set.length; w++) {
-      for (long left = set[w]; left != 0; left &= left - 1) {
-        members[next++] = w * Long.SIZE + Long.numberOfTrailingZeros(left);
+    return count == 1;
+  }
+
+  private void finish(int set) {
+    long least = level.least(set);
+    if (least >= RelaxedDay.NEVER) {
+      return;
+    }
+    if ((found + 1) * words > foundSets.length) {
+      foundSets = Arrays.copyOf(foundSets, 2 * foundSets.length + words);
+    }
+    if (found == foundCosts.length) {
+      foundCosts = Arrays.copyOf(foundCosts, 2 * found);
+    }
+    System.arraycopy(level.rows(), set * words, foundSets, found * words, words);
+    long cost = least + extra(level.rows(), set * words);
+    foundCosts[found++] = terms.pricesGroom() ? cost + groomPrice(level.rows(), set) : cost;
+  }
+
+  private long groomPrice(long[] rows, int set) {
+    long seconds = 0;
+    for (int j = 0; j < day.n; j++) {
+      if ((rows[set * words + (j >>> 6)] >>> j & 1) != 0) {
+        seconds += step.leastService(j);
       }
     }
-    return members;
+    return terms.groomPrice(seconds);
+  }
+
+  private long extra(long[] rows, int at) {
+    long sum = 0;
+    for (int w = 0; w < words; w++) {
+      for (long left = rows[at + w]; left != 0; left &= left - 1) {
+        sum += extra[w * Long.SIZE + Long.numberOfTrailingZeros(left)];
+      }
+    }
+    return sum;
   }
 
   /** {@return whether every possible set was found, of those kept} */
@@ -304,17 +260,28 @@ final class SetSweep implements RelaxedDay.RunSink {
   }
 
   long steps() {
-    return steps;
+    return stepsDone;
   }
 
   /** {@return number of sets found} */
   int size() {
-    return foundSets.size();
+    return found;
   }
 
   /** {@return local numbers of the bookings of a set, rising} */
   int[] set(int k) {
-    return foundSets.get(k);
+    int count = 0;
+    for (int w = 0; w < words; w++) {
+      count += Long.bitCount(foundSets[k * words + w]);
+    }
+    int[] members = new int[count];
+    int next = 0;
+    for (int w = 0; w < words; w++) {
+      for (long left = foundSets[k * words + w]; left != 0; left &= left - 1) {
+        members[next++] = w * Long.SIZE + Long.numberOfTrailingZeros(left);
+      }
+    }
+    return members;
   }
 
   /** {@return what serving just this set costs at least, extra prices of choices included} */
