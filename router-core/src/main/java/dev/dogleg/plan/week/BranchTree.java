@@ -18,7 +18,7 @@ import java.util.function.Consumer;
  */
 final class BranchTree {
   private static final int ROOT_CUT_ROUNDS = 30;
-  private static final int NODE_CUT_ROUNDS = 5;
+  private static final int NODE_CUT_ROUNDS = 2;
   private static final double WHOLE = 1e-6;
 
   private final MasterProblem problem;

@@ -58,6 +58,12 @@ final class ColumnPool {
     return size++;
   }
 
+  /** Takes the column added last away again. */
+  void dropLast() {
+    size--;
+    Arrays.fill(sets, size * words, (size + 1) * words, 0);
+  }
+
   int size() {
     return size;
   }

@@ -36,13 +36,26 @@ final class MasterLp {
     private final double[] leftOut;
     private final double beyond;
     private final RowPrices prices;
+    private final double value;
 
-    Answer(boolean usable, double[] use, double[] leftOut, double beyond, RowPrices prices) {
+    Answer(
+        boolean usable,
+        double value,
+        double[] use,
+        double[] leftOut,
+        double beyond,
+        RowPrices prices) {
       this.usable = usable;
+      this.value = value;
       this.use = use;
       this.leftOut = leftOut;
       this.beyond = beyond;
       this.prices = prices;
+    }
+
+    /** {@return the objective, in its own unit, as the library computed it} */
+    double value() {
+      return value;
     }
 
     boolean usable() {
@@ -163,6 +176,6 @@ final class MasterLp {
     }
     RowPrices prices =
         new RowPrices(scale, Arrays.copyOf(price, n), Math.max(0, -price[countRow]), cuts, cut);
-    return new Answer(usable, use, leftOut, beyond, prices);
+    return new Answer(usable, result.getValue() * unit(counting), use, leftOut, beyond, prices);
   }
 }

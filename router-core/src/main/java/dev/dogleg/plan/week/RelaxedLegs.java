@@ -133,13 +133,18 @@ final class RelaxedLegs {
     }
 
     void fill(TravelTimes travel, int i, int j, int from, int to, int by) {
-      for (int start = from; start <= to; start += CELL) {
-        int end = start + CELL - 1;
-        int least =
-            travel.steadyUntil(i, j, start) >= end
-                ? travel.driveSeconds(i, j, start)
-                : travel.leastDriveSeconds(i, j, start, end);
-        add(end, Math.min(by, least));
+      for (int start = from; start <= to; ) {
+        int steady = travel.steadyUntil(i, j, start);
+        int end = Math.min(to, steady);
+        int least = travel.driveSeconds(i, j, start);
+        if (steady - start < CELL) {
+          // While it rises or falls evenly nothing in between is shorter than both ends.
+          int straight = travel.straightUntil(i, j, start);
+          end = Math.min(to, Math.max(steady, Math.min(straight, start + CELL - 1)));
+          least = Math.min(least, travel.driveSeconds(i, j, end));
+        }
+        add(end, Math.min(least, by));
+        start = end + 1;
       }
     }
 

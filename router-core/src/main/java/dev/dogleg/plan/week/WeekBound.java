@@ -155,6 +155,16 @@ final class WeekBound {
     return least[kind];
   }
 
+  /** Whether a column of any pool lies above its van-day's least by more than a room, in parts. */
+  boolean over(ColumnPool pool, int column, long room) {
+    return excess(pool, column) > room;
+  }
+
+  /** {@return how far a column of any pool lies above its van-day's least, in parts} */
+  long excess(ColumnPool pool, int column) {
+    return reducedCost(pool, prices, live, counting, column) - least[pool.kind(column)];
+  }
+
   /** Whether a column can be in a week whose objective is at most {@code most}. */
   boolean mayBeIn(int column, long most) {
     long room = Math.subtractExact(Math.multiplyExact(most, prices.scale()), scaled);

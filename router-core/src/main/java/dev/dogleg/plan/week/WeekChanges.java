@@ -14,6 +14,7 @@ import dev.dogleg.time.TimeWindow;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.IntFunction;
 import java.util.function.IntPredicate;
 
@@ -32,11 +33,16 @@ final class WeekChanges {
 
   private final WeekModel model;
   private final int[][] locals;
+  private final BooleanSupplier stop;
 
-  /** Of a week in which each van-day serves so many local bookings. */
-  WeekChanges(WeekModel model, int[][] locals) {
+  /** Minutes that a change of interest takes at the most. */
+  private int most = MOST_MINUTES;
+
+  /** Of a week in which each van-day serves so many local bookings; once stopped, there is none. */
+  WeekChanges(WeekModel model, int[][] locals, BooleanSupplier stop) {
     this.model = model;
     this.locals = locals;
+    this.stop = stop;
   }
 
   /**
@@ -82,13 +88,12 @@ final class WeekChanges {
     return changes;
   }
 
-  private static void add(
-      List<Change> changes, DayChoice choice, ChangeKind kind, IntPredicate fits) {
-    if (!fits.test(MOST_MINUTES)) {
+  private void add(List<Change> changes, DayChoice choice, ChangeKind kind, IntPredicate fits) {
+    if (most < 1 || !fits.test(most)) {
       return;
     }
     int low = 1;
-    int high = MOST_MINUTES;
+    int high = most;
     while (low < high) {
       int middle = (low + high) / 2;
       if (fits.test(middle)) {
@@ -98,6 +103,7 @@ final class WeekChanges {
       }
     }
     changes.add(new Change(kind, choice.day(), 60 * low, "", -1));
+    most = low - 1;
   }
 
   private Optional<Change> moved(WeekBooking booking) {
@@ -132,7 +138,7 @@ final class WeekChanges {
   }
 
   private boolean fits(WeekDay day, List<Visit> others, Visit one) {
-    if (others.size() >= MOST_VISITS) {
+    if (others.size() >= MOST_VISITS || stop.getAsBoolean()) {
       return false;
     }
     List<Visit> asked = new ArrayList<>(others);

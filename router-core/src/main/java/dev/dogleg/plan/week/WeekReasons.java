@@ -11,6 +11,7 @@ import dev.dogleg.plan.DayPlanner;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 
 /**
  * Why a booking has no room on each of its van-days: the day engine is asked with the visits that
@@ -21,10 +22,19 @@ final class WeekReasons {
 
   private final WeekModel model;
   private final boolean proven;
+  private final BooleanSupplier stop;
 
-  WeekReasons(WeekModel model, boolean proven) {
+  /**
+   * Sets up.
+   *
+   * @param model the week
+   * @param proven whether the plan is proven best
+   * @param stop asked before each day is planned again; once true, what is left reads "not found"
+   */
+  WeekReasons(WeekModel model, boolean proven, BooleanSupplier stop) {
     this.model = model;
     this.proven = proven;
+    this.stop = stop;
   }
 
   /** The reasons for a booking, where each van-day serves so many local bookings. */
@@ -44,10 +54,13 @@ final class WeekReasons {
     return new WeekNoRoom(
         booking.id(),
         days,
-        nowhere ? new WeekChanges(model, locals).smallest(booking) : Optional.empty());
+        nowhere ? new WeekChanges(model, locals, stop).smallest(booking) : Optional.empty());
   }
 
   private NoRoom onDay(int vanDay, List<Visit> asked, WeekBooking booking) {
+    if (stop.getAsBoolean()) {
+      return new NoRoom(booking.id(), NoRoom.Why.NOT_FOUND, "", 0, List.of());
+    }
     WeekDay day = model.request().days().get(vanDay);
     DayPlan plan = DayPlanner.plan(model.request(day, asked, DAY_EFFORT));
     Optional<NoRoom> reason =

@@ -29,6 +29,10 @@ final class WeekSolver {
   private static final int MOST_ON_A_DAY = 64;
 
   private static final int MOST_SETS = 1_500_000;
+
+  /** Bookings on one van-day up to which all sets are listed at once. */
+  private static final int FEW_ON_A_DAY = 14;
+
   private static final int NO_NODE_LIMIT = Integer.MAX_VALUE / 4;
 
   private final WeekRequest request;
@@ -76,7 +80,7 @@ final class WeekSolver {
             : work.signalled() ? Proof.Kind.CLOCK_LIMIT : Proof.Kind.WORK_LIMIT;
     Proof proof = new Proof(kind, leftOutBound, Math.max(0, costBound), work.steps());
     return new WeekPlanner.Solved(
-        WeekAssembly.plan(model, best, proof, new WeekReasons(model, proven)),
+        WeekAssembly.plan(model, best, proof, new WeekReasons(model, proven, stop)),
         Certificates.of(model, searches));
   }
 
@@ -108,8 +112,11 @@ final class WeekSolver {
   }
 
   private void better(WeekChoice week) {
-    progress.update(
-        week.leftOutCounted(), week.costSixtieths(), leftOutBound, costBound, work.steps());
+    told(week, leftOutBound, costBound);
+  }
+
+  private void told(WeekChoice week, int noFewer, long noCheaper) {
+    progress.update(week.leftOutCounted(), week.costSixtieths(), noFewer, noCheaper, work.steps());
   }
 
   /** The sets that the search has seen. */
@@ -126,12 +133,38 @@ final class WeekSolver {
   }
 
   private void prove(WeekSearch search) {
+    boolean few = model.kinds().stream().allMatch(kind -> kind.size() <= FEW_ON_A_DAY);
+    if (few && listAll()) {
+      return;
+    }
+    PricedProof proof = new PricedProof(seen(search), best, stop, this::told);
+    proof.run();
+    best = proof.best();
+    leftOutBound = proof.leftOutBound();
+    costBound = proof.costBound();
+    proven = proof.proven();
+    searches.addAll(proof.searches());
+    if (!proven && !few && !work.spent()) {
+      int noFewer = leftOutBound;
+      long noCheaper = costBound;
+      listAll();
+      if (!proven && leftOutBound == noFewer) {
+        costBound = Math.max(costBound, noCheaper);
+      } else if (leftOutBound < noFewer) {
+        leftOutBound = noFewer;
+        costBound = noCheaper;
+      }
+    }
+  }
+
+  /** Proves over a list of all sets; false where there are too many. */
+  private boolean listAll() {
     MasterProblem whole = complete();
     if (whole != null) {
+      searches.clear();
       proveOver(whole);
-    } else {
-      improve(seen(search));
     }
+    return whole != null;
   }
 
   /** Every set of every kind of van-day; null where there are too many. */
@@ -226,33 +259,12 @@ final class WeekSolver {
     return IntStream.concat(Arrays.stream(some), Arrays.stream(more)).distinct().sorted().toArray();
   }
 
-  /** Too many sets for a proof of cost: a bound on the number left out, and a better week. */
-  private void improve(MasterProblem seen) {
-    leftOutBound = Math.min(best.leftOutCounted(), TimeBound.leftOut(model));
-    recombine(seen, best.leftOutCounted());
-    if (best.leftOutCounted() > leftOutBound) {
-      recombine(seen, best.leftOutCounted() - 1);
-    }
-    better(best);
-  }
-
   private boolean within(int limit) {
     return best.leftOutCounted() <= limit;
   }
 
   private long ceiling(int limit) {
     return within(limit) ? best.costSixtieths() : CostCeiling.of(model);
-  }
-
-  /** Puts sets known so far together anew, for a better week. */
-  private void recombine(MasterProblem seen, int limit) {
-    NodeState all = everything(seen.pool());
-    BranchTree tree =
-        new BranchTree(seen, limit, within(limit) ? best : null, ceiling(limit), 1, this::better);
-    tree.grow(all, List.of(), List.of(), start(seen.pool()));
-    if (tree.best() != null && tree.best().beats(best)) {
-      best = tree.best();
-    }
   }
 
   /** Columns to begin with: those of one booking, and those of the best week. */

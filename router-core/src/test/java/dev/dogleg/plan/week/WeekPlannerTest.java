@@ -48,6 +48,6 @@ class WeekPlannerTest {
   }
 
   static LongStream fewSeeds() {
-    return LongStream.rangeClosed(301, 400);
+    return LongStream.rangeClosed(301, 500);
   }
 }

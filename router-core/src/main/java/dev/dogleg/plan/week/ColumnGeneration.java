@@ -1,0 +1,333 @@
+package dev.dogleg.plan.week;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
+
+/**
+ * Column generation without a list of all sets: prices and a whole-number bound for the whole week,
+ * one objective and one limit, with subset-row cuts.
+ *
+ * <p>Maintainers: an LP over the columns known; then those of the pool that it overlooks; then days
+ * found fast; then all days, which gives the bound. A column's cost is a guess until the LP uses it
+ * and nothing cheaper is found.
+ */
+final class ColumnGeneration {
+  private static final int COLUMNS_PER_KIND = 24;
+  private static final int CUTS_PER_ROUND = 20;
+
+  /** Partial days of a whole pricing from which a quick one comes first. */
+  private static final long QUICK_FROM = 100_000;
+
+  private static final int MOST_COLUMNS = 500;
+  private static final int MOST_ROUNDS = 600;
+
+  /** How far a bound of the number left out is kept above the next smaller number. */
+  private static final double LEAST_OVER = 0.01;
+
+  private static final double USED = 1e-7;
+
+  private final MasterProblem problem;
+  private final List<DayPricer> pricers;
+  private final List<Map<BookingSet, Integer>> known = new ArrayList<>();
+  private final boolean[] mayBeLeft;
+  private final boolean counting;
+  private final int limit;
+  private final long wayOut;
+  private final long enough;
+  private final List<RowCut> cuts;
+  private final TreeSet<Integer> columns;
+  private WeekBound best;
+  private MasterLp.Answer last;
+  private boolean settled;
+  private long labels;
+
+  /**
+   * Sets up.
+   *
+   * @param problem the week and the sets known; grows
+   * @param pricers by kind of van-day
+   * @param counting objective: counted bookings left out, else cost
+   * @param limit most counted bookings left out
+   * @param cuts cuts in force
+   * @param start columns to begin with
+   * @param wayOut price of exceeding the limit by one, dear
+   * @param enough a bound of this or more ends the work
+   */
+  ColumnGeneration(
+      MasterProblem problem,
+      List<DayPricer> pricers,
+      boolean counting,
+      int limit,
+      List<RowCut> cuts,
+      int[] start,
+      long wayOut,
+      long enough) {
+    this.problem = problem;
+    this.pricers = pricers;
+    this.counting = counting;
+    this.limit = limit;
+    this.wayOut = wayOut;
+    this.enough = enough;
+    this.cuts = new ArrayList<>(cuts);
+    mayBeLeft = new boolean[problem.model().size()];
+    columns = new TreeSet<>();
+    Arrays.stream(start).forEach(columns::add);
+    for (int kind = 0; kind < problem.model().kinds().size(); kind++) {
+      known.add(new HashMap<>());
+    }
+    ColumnPool pool = problem.pool();
+    for (int column = 0; column < pool.size(); column++) {
+      known.get(pool.kind(column)).put(BookingSet.of(pool.bookings(column)), column);
+    }
+  }
+
+  private int[] sorted() {
+    return columns.stream().mapToInt(Integer::intValue).toArray();
+  }
+
+  /** Prices out all days. */
+  void solve() {
+    settled = false;
+    for (int round = 0; round < MOST_ROUNDS && !problem.work().spent(); round++) {
+      dropIdle();
+      int[] now = sorted();
+      last =
+          new MasterLp(problem, counting, mayBeLeft, List.copyOf(cuts), limit, wayOut).solve(now);
+      problem.work().count(10L * now.length);
+      if (!last.usable()) {
+        return;
+      }
+      long[] limits = limits(now);
+      boolean more = overlooked(limits);
+      if (more) {
+        continue;
+      }
+      pricers.parallelStream().forEach(pricer -> pricer.take(last.prices(), counting));
+      if (!counting && labels > QUICK_FROM) {
+        more = take(price(limits, true));
+        if (more) {
+          continue;
+        }
+      }
+      List<DayPricer.Priced> priced = price(limits, false);
+      if (priced.stream().allMatch(DayPricer.Priced::whole)) {
+        long[] least = priced.stream().mapToLong(p -> Math.min(0, p.least())).toArray();
+        WeekBound bound = WeekBound.from(problem, mayBeLeft, counting, limit, last.prices(), least);
+        if (best == null || bound.scaled() > best.scaled()) {
+          best = bound;
+        }
+        if (best.value() >= enough || (counting && best.value() >= rounded(last.value()))) {
+          return;
+        }
+      }
+      if (take(priced)) {
+        continue;
+      }
+      if (!settle(now)) {
+        settled = priced.stream().allMatch(DayPricer.Priced::whole);
+        return;
+      }
+    }
+  }
+
+  /** Takes columns far from use out of the LP; the pool keeps them. */
+  private void dropIdle() {
+    if (last == null || !last.usable() || columns.size() < MOST_COLUMNS) {
+      return;
+    }
+    WeekBound ruler =
+        WeekBound.from(
+            problem, mayBeLeft, counting, limit, last.prices(), new long[pricers.size()]);
+    long[] least = new long[pricers.size()];
+    int[] all = sorted();
+    long[] over = new long[all.length];
+    for (int j = 0; j < all.length; j++) {
+      over[j] = ruler.reducedCost(all[j]);
+      int kind = problem.pool().kind(all[j]);
+      least[kind] = Math.min(least[kind], over[j]);
+    }
+    for (int j = 0; j < all.length; j++) {
+      over[j] -= least[problem.pool().kind(all[j])];
+    }
+    long[] sorted = over.clone();
+    Arrays.sort(sorted);
+    long most = sorted[MOST_COLUMNS / 2];
+    for (int j = 0; j < all.length; j++) {
+      if (over[j] > most) {
+        columns.remove(all[j]);
+      }
+    }
+  }
+
+  /** For each kind the reduced cost below which a day helps the LP. */
+  private long[] limits(int[] now) {
+    long[] limits = new long[pricers.size()];
+    long margin = Math.max(1, last.prices().scale() >> 12);
+    WeekBound ruler =
+        WeekBound.from(
+            problem, mayBeLeft, counting, limit, last.prices(), new long[pricers.size()]);
+    for (int column : now) {
+      int kind = problem.pool().kind(column);
+      limits[kind] = Math.min(limits[kind], ruler.reducedCost(column));
+    }
+    long slack = counting ? slack() : 0;
+    for (int kind = 0; kind < limits.length; kind++) {
+      limits[kind] -= margin + slack;
+    }
+    return limits;
+  }
+
+  private static long rounded(double value) {
+    return (long) Math.ceil(value - 1e-6);
+  }
+
+  /**
+   * What a van-day may be short of the LP's price: the number left out is whole, so a bound just
+   * above the next smaller number is as good as the LP's own.
+   */
+  private long slack() {
+    double over = last.value() - (rounded(last.value()) - 1) - LEAST_OVER;
+    int vanDays = problem.model().request().days().size();
+    return over <= 0 ? 0 : (long) (over / vanDays * last.prices().scale());
+  }
+
+  /** Adds columns of the pool that help; whether there were any. */
+  private boolean overlooked(long[] limits) {
+    ColumnPool pool = problem.pool();
+    WeekBound ruler =
+        WeekBound.from(
+            problem, mayBeLeft, counting, limit, last.prices(), new long[pricers.size()]);
+    List<List<Long>> byKind = new ArrayList<>();
+    for (int kind = 0; kind < limits.length; kind++) {
+      byKind.add(new ArrayList<>());
+    }
+    long[] reduced = new long[pool.size()];
+    for (int column = 0; column < reduced.length; column++) {
+      reduced[column] = ruler.reducedCost(column);
+      if (reduced[column] < limits[pool.kind(column)] && !columns.contains(column)) {
+        byKind.get(pool.kind(column)).add((long) column);
+      }
+    }
+    boolean any = false;
+    for (List<Long> candidates : byKind) {
+      candidates.sort(
+          (x, y) ->
+              reduced[x.intValue()] != reduced[y.intValue()]
+                  ? Long.compare(reduced[x.intValue()], reduced[y.intValue()])
+                  : Long.compare(x, y));
+      for (Long column : candidates.subList(0, Math.min(COLUMNS_PER_KIND, candidates.size()))) {
+        columns.add(column.intValue());
+        any = true;
+      }
+    }
+    return any;
+  }
+
+  private List<DayPricer.Priced> price(long[] limits, boolean quick) {
+    List<DayPricer.Priced> priced =
+        IntStream.range(0, pricers.size())
+            .parallel()
+            .mapToObj(
+                kind ->
+                    quick
+                        ? pricers.get(kind).quickly(limits[kind])
+                        : pricers.get(kind).wholly(limits[kind]))
+            .toList();
+    long made = pricers.stream().mapToLong(DayPricer::takeSteps).sum();
+    problem.work().count(made);
+    labels = quick ? labels : made;
+    return priced;
+  }
+
+  /** Adds what was found; whether any of it is new. */
+  private boolean take(List<DayPricer.Priced> priced) {
+    boolean any = false;
+    for (int number = 0; number < priced.size(); number++) {
+      VanKind kind = problem.model().kinds().get(number);
+      for (DayLabels.Found day : priced.get(number).days()) {
+        int[] bookings = Arrays.stream(day.order()).map(kind::booking).sorted().toArray();
+        BookingSet set = BookingSet.of(bookings);
+        if (!known.get(number).containsKey(set)) {
+          long cost = day.costSixtieths();
+          for (int local : day.order()) {
+            cost += kind.extraSixtieths(local);
+          }
+          int column = problem.pool().add(number, bookings, cost, ColumnPool.Known.GUESS);
+          known.get(number).put(set, column);
+          columns.add(column);
+          any = true;
+        }
+      }
+    }
+    return any;
+  }
+
+  /** Asks the exact cost of the columns in use; whether any changed. */
+  private boolean settle(int[] now) {
+    boolean changed = false;
+    for (int j = 0; j < now.length; j++) {
+      if (last.use()[j] > USED && !problem.pool().isExact(now[j])) {
+        long before = problem.pool().cost(now[j]);
+        problem.settle(now[j]);
+        long after = problem.pool().cost(now[j]);
+        changed |= counting ? after >= RelaxedDay.NEVER : after != before;
+        if (after >= RelaxedDay.NEVER) {
+          columns.remove(now[j]);
+        }
+      }
+    }
+    return changed;
+  }
+
+  /** Adds violated cuts and solves again, until none is found or nothing is left to do. */
+  void cut(int mostRounds) {
+    for (int round = 0;
+        round < mostRounds && last != null && last.usable() && !isWhole();
+        round++) {
+      List<RowCut> found = SubsetRows.violated(problem, sorted(), last.use(), cuts, CUTS_PER_ROUND);
+      if (found.isEmpty() || problem.work().spent() || best == null || best.value() >= enough) {
+        return;
+      }
+      List<RowCut> priced = new ArrayList<>();
+      for (int k = 0; k < cuts.size(); k++) {
+        if (last.prices().cut()[k] > 0) {
+          priced.add(cuts.get(k));
+        }
+      }
+      cuts.clear();
+      cuts.addAll(priced);
+      cuts.addAll(found);
+      solve();
+    }
+  }
+
+  /** Whether the last LP answer is whole: every column all or nothing. */
+  boolean isWhole() {
+    return last != null
+        && last.usable()
+        && Arrays.stream(last.use()).allMatch(x -> Math.abs(x - Math.rint(x)) < 1e-6);
+  }
+
+  /** {@return best whole-number bound so far; null where there is none} */
+  WeekBound bound() {
+    return best;
+  }
+
+  boolean settled() {
+    return settled;
+  }
+
+  /** {@return columns the LP knows, rising} */
+  int[] columns() {
+    return sorted();
+  }
+
+  List<RowCut> cuts() {
+    return List.copyOf(cuts);
+  }
+}

@@ -1,0 +1,264 @@
+package dev.dogleg.plan.week;
+
+import dev.dogleg.itinerary.WeekCertificate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.BooleanSupplier;
+import java.util.stream.IntStream;
+
+/**
+ * Proves a week best without a list of all sets: prices from column generation give the bounds, a
+ * dive over the columns seen gives better weeks, and only sets within the room between the two are
+ * listed and branched on.
+ *
+ * <p>Maintainers: one limit of counted bookings left out after the other, from the bound upwards. A
+ * limit within which no week is found, and which the count LP with all cuts does not exclude, stays
+ * open: then the number left out is not proven and the cost is not looked at.
+ */
+final class PricedProof {
+  private static final int MOST_LABELS = 3_000_000;
+  private static final int COUNT_CUT_ROUNDS = 4;
+
+  /** The first room is the bound's so-many-th part; then it doubles. */
+  private static final int FIRST_ROOM = 40;
+
+  private static final int ROOMS = 14;
+  private static final int CUTS_AT_ONCE = 2;
+  private static final int LEAST_RISE = 500;
+
+  private static final int START_COLUMNS = 200;
+  private static final int DIVE_COLUMNS = 4_000;
+  private static final int MOST_SETS = 200_000;
+
+  /** Is told how it goes on. */
+  @FunctionalInterface
+  interface Watch {
+    /** Best week so far, least number left out, and least cost of weeks that leave out so few. */
+    void tell(WeekChoice best, int leftOutBound, long costBound);
+  }
+
+  private final MasterProblem seen;
+  private final BooleanSupplier stop;
+  private final Watch watch;
+  private final List<DayPricer> pricers = new ArrayList<>();
+  private final List<WeekCertificate.Search> searches = new ArrayList<>();
+  private WeekChoice best;
+  private int leftOutBound;
+  private long costBound;
+  private boolean proven;
+
+  /**
+   * Sets up.
+   *
+   * @param seen the week and the sets seen so far; grows
+   * @param best the best week so far
+   * @param stop asked while sets are listed
+   * @param watch told of each better week and bound
+   */
+  PricedProof(MasterProblem seen, WeekChoice best, BooleanSupplier stop, Watch watch) {
+    this.seen = seen;
+    this.best = best;
+    this.stop = stop;
+    this.watch = watch;
+    seen.model().kinds().forEach(kind -> pricers.add(new DayPricer(kind, MOST_LABELS, stop)));
+  }
+
+  /** Works until the week is proven best, or as far as it gets. */
+  void run() {
+    ColumnGeneration count = count(List.of(), singles(), best.leftOutCounted());
+    count.solve();
+    if (count.bound() == null) {
+      return;
+    }
+    leftOutBound = (int) Math.max(0, count.bound().value());
+    if (leftOutBound > 0) {
+      searches.add(Certificates.tooFew(seen.model(), leftOutBound - 1, count.bound()));
+    }
+    better(best);
+    int[] start = count.columns();
+    for (int limit = leftOutBound; !seen.work().spent(); limit++) {
+      ColumnGeneration cost = cost(limit, start);
+      cost.solve();
+      if (cost.bound() == null) {
+        return;
+      }
+      dive(limit, cost);
+      boolean found = finish(limit, cost);
+      if (found || best.leftOutCounted() <= limit) {
+        return;
+      }
+      cost.cut(COUNT_CUT_ROUNDS);
+      start = cost.columns();
+      ColumnGeneration again = count(cost.cuts(), start, limit + 1);
+      again.solve();
+      if (limit == leftOutBound && again.bound() != null && again.bound().value() > limit) {
+        leftOutBound = limit + 1;
+        costBound = 0;
+        searches.add(Certificates.tooFew(seen.model(), limit, again.bound()));
+      }
+    }
+  }
+
+  private ColumnGeneration count(List<RowCut> cuts, int[] start, int enough) {
+    int counted = seen.model().countedBookings();
+    return new ColumnGeneration(
+        seen, pricers, true, counted, cuts, start, 4L * (counted + 1), enough);
+  }
+
+  private ColumnGeneration cost(int limit, int[] start) {
+    boolean within = best.leftOutCounted() <= limit;
+    long enough = within ? best.costSixtieths() : Long.MAX_VALUE >> 12;
+    long wayOut = 4 * Math.max(best.costSixtieths(), 1L << 12);
+    return new ColumnGeneration(seen, pricers, false, limit, List.of(), start, wayOut, enough);
+  }
+
+  /** A better week from the columns seen: those cheapest at the present prices. */
+  private void dive(int limit, ColumnGeneration cost) {
+    if (cost.bound() == null || cost.bound().value() >= ceiling(limit)) {
+      return;
+    }
+    WeekBound bound = cost.bound();
+    ColumnPool pool = seen.pool();
+    long[] reduced = new long[pool.size()];
+    Arrays.setAll(reduced, c -> bound.reducedCost(c) - bound.least(pool.kind(c)));
+    long[] sorted = reduced.clone();
+    Arrays.sort(sorted);
+    long most = sorted[Math.min(sorted.length, DIVE_COLUMNS) - 1];
+    int[] columns = IntStream.range(0, reduced.length).filter(c -> reduced[c] <= most).toArray();
+    NodeState some = new NodeState(columns, new boolean[seen.model().size()]);
+    BranchTree tree = new BranchTree(seen, limit, known(limit), ceiling(limit), 1, this::better);
+    tree.grow(some, List.of(), cost.cuts(), cost.columns());
+    take(tree);
+  }
+
+  /**
+   * Lists and branches on what lies within a room above the bound, and widens the room until a best
+   * week within the limit is found; whether it was.
+   */
+  private boolean finish(int limit, ColumnGeneration cost) {
+    WeekBound bound = cost.bound();
+    if (limit == leftOutBound) {
+      costBound = bound.value();
+      better(best);
+    }
+    long room = Math.max(1, bound.value() / FIRST_ROOM);
+    if (ceiling(limit) - bound.value() < 2 * room) {
+      room = 2 * room;
+    }
+    for (int round = 0; round < ROOMS && !seen.work().spent(); round++) {
+      long ceiling = Math.min(ceiling(limit) + 1, bound.value() + room);
+      ColumnPool pool = new RoomSweep(seen, bound, ceiling - 1, MOST_SETS).run(pricers, stop);
+      if (pool == null && tighter(cost)) {
+        bound = cost.bound();
+        costBound = limit == leftOutBound ? bound.value() : costBound;
+        continue;
+      }
+      if (pool == null) {
+        return false;
+      }
+      BranchTree tree = branch(limit, pool, ceiling, cost, bound);
+      if (!tree.complete()) {
+        return false;
+      }
+      if (best.leftOutCounted() <= limit && best.costSixtieths() < ceiling) {
+        close(limit, tree.search());
+        MasterProblem listed = new MasterProblem(seen.model(), pool, seen.costs(), seen.work());
+        best = new EqualWeeks(listed, best, bound).least();
+        return true;
+      }
+      costBound = limit == leftOutBound ? ceiling : costBound;
+      better(best);
+      room += room / 2;
+    }
+    return false;
+  }
+
+  /** Cuts before many sets are branched on; whether the bound rose. */
+  private static boolean tighter(ColumnGeneration cost) {
+    long before = cost.bound().value();
+    cost.cut(CUTS_AT_ONCE);
+    return cost.bound().value() > before + before / LEAST_RISE;
+  }
+
+  private void close(int limit, WeekCertificate.Search search) {
+    if (limit == leftOutBound) {
+      searches.add(search);
+      costBound = best.costSixtieths();
+      proven = true;
+    }
+  }
+
+  private BranchTree branch(
+      int limit, ColumnPool pool, long ceiling, ColumnGeneration cost, WeekBound bound) {
+    MasterProblem room = new MasterProblem(seen.model(), pool, seen.costs(), seen.work());
+    int[] every = IntStream.range(0, pool.size()).toArray();
+    BranchTree tree =
+        new BranchTree(room, limit, known(limit), ceiling, Integer.MAX_VALUE / 4, this::better);
+    tree.grow(
+        new NodeState(every, new boolean[seen.model().size()]),
+        List.of(bound),
+        cost.cuts(),
+        start(pool, bound));
+    take(tree);
+    return tree;
+  }
+
+  /** Columns of a room to begin with: some of the cheapest. */
+  private static int[] start(ColumnPool pool, WeekBound bound) {
+    return IntStream.range(0, pool.size())
+        .boxed()
+        .sorted(
+            Comparator.comparingLong((Integer c) -> bound.excess(pool, c)).thenComparingInt(c -> c))
+        .limit(START_COLUMNS)
+        .mapToInt(Integer::intValue)
+        .toArray();
+  }
+
+  private void better(WeekChoice week) {
+    watch.tell(week, leftOutBound, costBound);
+  }
+
+  private void take(BranchTree tree) {
+    if (tree.best() != null && tree.best().beats(best)) {
+      best = tree.best();
+    }
+  }
+
+  private WeekChoice known(int limit) {
+    return best.leftOutCounted() <= limit ? best : null;
+  }
+
+  private long ceiling(int limit) {
+    return best.leftOutCounted() <= limit ? best.costSixtieths() : CostCeiling.of(seen.model());
+  }
+
+  private int[] singles() {
+    return IntStream.range(0, seen.pool().size())
+        .filter(c -> seen.pool().bookings(c).length == 1)
+        .toArray();
+  }
+
+  WeekChoice best() {
+    return best;
+  }
+
+  int leftOutBound() {
+    return leftOutBound;
+  }
+
+  /** {@return no week that leaves out so few costs less; 0 where nothing is known} */
+  long costBound() {
+    return costBound;
+  }
+
+  boolean proven() {
+    return proven;
+  }
+
+  /** {@return what shows the bounds} */
+  List<WeekCertificate.Search> searches() {
+    return searches;
+  }
+}
