@@ -7,7 +7,7 @@ import java.util.function.Consumer;
 /**
  * The exact engine of one day: a first plan, a bound, then the search between them.
  *
- * <p>Also what a week will ask about sets of visits. One thread.
+ * <p>One thread; what a week asks about sets of visits is answered by {@link SetEngine}.
  */
 final class DayEngine {
   private static final int BEAM = 100;
@@ -23,22 +23,6 @@ final class DayEngine {
 
   DayAnswer solve(WorkMeter meter) {
     return solve(new DayValue(day), meter);
-  }
-
-  /** The best day that serves every visit, booked or not; a value of one left out where none. */
-  DayAnswer serveAll(WorkMeter meter) {
-    if (day.size() == 0) {
-      return new DayAnswer(new int[0], 0, 0);
-    }
-    if (day.size() > SubsetBound.MOST) {
-      throw new IllegalArgumentException("at most " + SubsetBound.MOST + " visits in a set");
-    }
-    DayValue value = new DayValue(day, true);
-    LeastLegs legs = new LeastLegs(day);
-    FirstPlan first = new FirstPlan(day.size(), value, new OrderCost(day), meter);
-    SubsetBound all = new SubsetBound(day, value, legs, 0, meter);
-    first.offer(all.order());
-    return below(all, value, first, Math.min(first.value(), DayValue.BOOKED), meter);
   }
 
   private DayAnswer solve(DayValue value, WorkMeter meter) {

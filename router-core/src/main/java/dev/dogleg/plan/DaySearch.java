@@ -32,6 +32,8 @@ final class DaySearch {
   private final RunEnvelope scratch;
   private final int n;
   private final int beam;
+  private SetFloors starts;
+  private int widest;
 
   private long best;
   private int bestTrail = -1;
@@ -112,16 +114,30 @@ final class DaySearch {
     this.scratch = new RunEnvelope(day.waitPrice());
   }
 
+  /**
+   * Looks roughly: each first visit is driven to at one second only, and few runs are kept; what is
+   * found is possible but may not be best.
+   */
+  DaySearch roughly(SetFloors hopeful, int mostRuns) {
+    starts = hopeful;
+    widest = mostRuns;
+    complete = false;
+    openBound = 0;
+    return this;
+  }
+
   /** Runs to the end or until the meter is spent. */
   void run() {
     Arrays.fill(nodeOf, -1);
     offer(value.allLeftOut(), -1);
-    RunEnvelope start = new RunEnvelope(day.waitPrice());
-    start.add(day.from(), day.latestEnd(), day.latestEnd(), 0, -1);
-    LoadedRuns nothing = LoadedRuns.start(start);
+    LoadedRuns nothing = starts == null ? leaving(day.from(), day.latestEnd()) : null;
     place = 1;
     for (int j = 0; j < n; j++) {
-      extend(nothing, 0, day.start(), day.start(), j, BreakAt.NOWHERE, false, value.allLeftOut());
+      int at = starts == null ? day.from() : starts.hopefulStart(j);
+      if (at >= 0) {
+        LoadedRuns from = starts == null ? nothing : leaving(at, at);
+        extend(from, 0, day.start(), day.start(), j, BreakAt.NOWHERE, false, value.allLeftOut());
+      }
     }
     while (!next.isEmpty()) {
       place++;
@@ -138,6 +154,12 @@ final class DaySearch {
         expand(level.get(at));
       }
     }
+  }
+
+  private LoadedRuns leaving(int first, int last) {
+    RunEnvelope start = new RunEnvelope(day.waitPrice());
+    start.add(first, last, last, 0, -1);
+    return LoadedRuns.start(start);
   }
 
   private void narrow() {
@@ -188,19 +210,41 @@ final class DaySearch {
     }
     for (int w = 0; w < day.waterPlaces(); w++) {
       int water = day.waterNode(w);
-      LoadedRuns there = source.filled(stopped(source.runs, i, water, BreakAt.NOWHERE));
-      onwards(node, there, water, i, taken);
+      if (!limitAtWater(node, source, water)) {
+        continue;
+      }
+      RunEnvelope there = stopped(source.runs, i, water, BreakAt.NOWHERE);
       if (day.hasBreak() && !taken) {
         RunEnvelope after = stopped(source.runs, i, water, BreakAt.BEFORE_LEAVING);
+        onwards(node, source.filled(there), water, i, false);
         onwards(node, source.filled(after), water, i, true);
+      } else {
+        onwards(node, source.filled(there), water, i, taken);
       }
     }
   }
 
+  /** What is of use at a water place, given what may follow; false where nothing is. */
+  private boolean limitAtWater(Node node, LoadedRuns source, int water) {
+    long least = DayValue.NONE;
+    int latest = -1;
+    for (int j = 0; j < n; j++) {
+      if (!sets.holds(node.set, j) && !day.first(j) && day.reaches(water, j)) {
+        int with = sets.with(node.set, j);
+        int toCome = tanks.stops(sets, with, terms.fresh(j), terms.grey(j));
+        long rest = bound.after(sets, with, j, true, 0, source.stops + 1, toCome);
+        int drive = day.leastDrive(water, j);
+        least = Math.min(least, rest + day.legPrice(water, j) + day.drivePrice() * drive);
+        latest = Math.max(latest, bound.latest(sets, with, j) - day.service(j) - drive);
+      }
+    }
+    step.limit(Math.min(day.latestEnd(), latest), best - least);
+    return least < best;
+  }
+
   private RunEnvelope stopped(RunEnvelope source, int i, int water, BreakAt breakAt) {
     RunEnvelope there = new RunEnvelope(day.waitPrice());
-    step.limit(day.latestEnd(), best);
-    step.linger(Long.MAX_VALUE);
+    step.linger(widest > 0 ? 0 : Long.MAX_VALUE);
     for (int run = 0; run < source.size(); run++) {
       step.toVisit(source, run, i, water, breakAt, there, source.trail(run));
     }
@@ -271,11 +315,17 @@ final class DaySearch {
           scratch.leaveBy(run),
           scratch.cost(run),
           trail);
+      if (widest > 0) {
+        target.runs.keepCheapest(widest);
+      }
     }
   }
 
   /** Longest paid waiting at a served door after which the best known can still be beaten. */
   private long longestLinger(RunEnvelope source, int run, int set, int i, boolean taken) {
+    if (widest > 0) {
+      return 0;
+    }
     if (!bound.timed() || i >= n || day.waitPrice() == 0) {
       return Long.MAX_VALUE;
     }

@@ -1,6 +1,7 @@
 package dev.dogleg.plan;
 
 import dev.dogleg.schedule.DayModel;
+import java.util.stream.IntStream;
 
 /**
  * Least price and duration of each leg over spans of the day.
@@ -8,31 +9,37 @@ import dev.dogleg.schedule.DayModel;
  * <p>Where tanks are planned, a leg between two visits is at least the better of the straight one
  * and one by way of a water stop. A leg that a must rule forbids is none.
  *
- * <p>Maintainers: the day is cut into {@link #CELLS} equal cells; for each leg and each span of
- * cells the least duration is kept, so a lookup is one index. Built once per search.
+ * <p>Built once per search; what is kept for each leg is in {@link LegRows}.
  */
 final class LeastLegs {
-  private static final int CELLS = 16;
-
   /** A duration that no day holds. */
   static final int NO_ROAD = Integer.MAX_VALUE / 4;
 
   private final int nodes;
-  private final int from;
-  private final int width;
   private final long drivePrice;
+  private final LegRows rows;
   private final long[] legPrice;
-  private final int[] seconds;
+  private final int[][] seconds;
   private final int[] least;
   private final ViaWater water;
 
   LeastLegs(DayModel day) {
+    this(day, new LegRows(day), IntStream.range(0, day.size() + 2).toArray());
+  }
+
+  /**
+   * Legs of part of a day.
+   *
+   * @param day the part
+   * @param rows legs of the whole day
+   * @param node for each visit of the part, then for the start and the end place, its node there
+   */
+  LeastLegs(DayModel day, LegRows rows, int[] node) {
+    this.rows = rows;
     nodes = day.size() + 2;
-    from = day.from();
-    width = Math.max(1, (Math.max(0, day.latestEnd() - from) + CELLS) / CELLS);
     drivePrice = day.drivePrice();
     legPrice = new long[nodes * nodes];
-    seconds = new int[nodes * nodes * CELLS * CELLS];
+    seconds = new int[nodes * nodes][];
     least = new int[nodes * nodes];
     for (int i = 0; i < nodes; i++) {
       for (int j = 0; j < nodes; j++) {
@@ -49,34 +56,16 @@ final class LeastLegs {
           legPrice[leg] = DayValue.NONE;
         } else {
           legPrice[leg] = day.legPrice(i, j);
-          fill(day, i, j, leg);
-          least[leg] = seconds[leg * CELLS * CELLS + CELLS - 1];
+          seconds[leg] = rows.row(node[i], node[j]);
+          least[leg] = seconds[leg][LegRows.CELLS - 1];
         }
       }
     }
     water = day.steps().mostStops() > 0 ? new ViaWater(day) : null;
   }
 
-  private void fill(DayModel day, int i, int j, int leg) {
-    int base = leg * CELLS * CELLS;
-    boolean steady = day.steadyUntil(i, j, from) >= day.latestEnd();
-    int always = steady ? day.drive(i, j, from) : 0;
-    for (int lo = 0; lo < CELLS; lo++) {
-      int start = from + lo * width;
-      int running = steady ? always : day.leastDrive(i, j, start, start + width - 1);
-      seconds[base + lo * CELLS + lo] = running;
-    }
-    for (int lo = 0; lo < CELLS; lo++) {
-      int running = seconds[base + lo * CELLS + lo];
-      for (int hi = lo + 1; hi < CELLS; hi++) {
-        running = Math.min(running, seconds[base + hi * CELLS + hi]);
-        seconds[base + lo * CELLS + hi] = running;
-      }
-    }
-  }
-
-  private int cell(int time) {
-    return Math.max(0, Math.min(CELLS - 1, (time - from) / width));
+  private int within(int leg, int earliest, int latest) {
+    return seconds[leg][rows.cell(earliest) * LegRows.CELLS + rows.cell(latest)];
   }
 
   /** {@return least price of a leg; {@link DayValue#NONE} where there is none} */
@@ -94,18 +83,14 @@ final class LeastLegs {
     long straight =
         least[leg] == NO_ROAD
             ? DayValue.NONE
-            : legPrice[leg]
-                + drivePrice * seconds[leg * CELLS * CELLS + cell(earliest) * CELLS + cell(latest)];
+            : legPrice[leg] + drivePrice * within(leg, earliest, latest);
     return water == null ? straight : Math.min(straight, water.price(i, j));
   }
 
   /** {@return least duration of a leg left within a span; {@link #NO_ROAD} where there is none} */
   int seconds(int i, int j, int earliest, int latest) {
     int leg = i * nodes + j;
-    int straight =
-        least[leg] == NO_ROAD
-            ? NO_ROAD
-            : seconds[leg * CELLS * CELLS + cell(earliest) * CELLS + cell(latest)];
+    int straight = least[leg] == NO_ROAD ? NO_ROAD : within(leg, earliest, latest);
     return water == null ? straight : Math.min(straight, water.seconds(i, j));
   }
 

@@ -1,6 +1,7 @@
 package dev.dogleg.plan;
 
 import dev.dogleg.schedule.DayModel;
+import dev.dogleg.schedule.OrderCost;
 import java.util.Optional;
 
 /**
@@ -9,18 +10,25 @@ import java.util.Optional;
  * <p>One thread; legs are remembered from set to set.
  */
 public final class SetDays {
+  /** Most visits of a set. */
+  public static final int MOST = SubsetBound.MOST;
+
+  /** Cost of a set that no day serves. */
+  public static final long NEVER = Long.MAX_VALUE / 4;
+
   private final DayModel day;
+  private final LegRows rows;
+  private final OrderCost costs;
 
   /**
    * Days of one groomer on one date.
    *
-   * @param day all visits that may be asked for, at most 64
+   * @param day all visits that may be asked for, any number
    */
   public SetDays(DayModel day) {
-    if (day.size() > Long.SIZE) {
-      throw new IllegalArgumentException("at most 64 visits, was " + day.size());
-    }
     this.day = day;
+    rows = new LegRows(day);
+    costs = new OrderCost(day);
   }
 
   /**
@@ -34,11 +42,19 @@ public final class SetDays {
   public record Best(long costSixtieths, int[] order, boolean proven) {}
 
   /**
-   * The best day of a set.
+   * What a set costs, in sixtieths of a second of driving; {@link #NEVER} where it has no day.
+   *
+   * @param least no day of the set costs less
+   * @param most a day that costs so much is known, or none
+   */
+  public record Bounds(long least, long most) {}
+
+  /**
+   * The best day of a set of the first 64 visits.
    *
    * @param set bit v is set where visit v of the day must be served; waiting-list visits too
    * @param effort limit in solver steps
-   * @return the day; empty where none serves them all, or none was found within the effort
+   * @return as {@link #best(int[], long)}
    */
   public Optional<Best> best(long set, long effort) {
     int[] visits = new int[Long.bitCount(set)];
@@ -46,16 +62,49 @@ public final class SetDays {
     for (long rest = set; rest != 0; rest &= rest - 1) {
       visits[k++] = Long.numberOfTrailingZeros(rest);
     }
-    DayModel part = day.part(visits);
-    DayAnswer answer = new DayEngine(part).serveAll(new WorkMeter(effort, () -> false));
+    return best(visits, effort);
+  }
+
+  /**
+   * The best day of a set.
+   *
+   * @param visits the visits that must be served, rising, at most {@link #MOST}; waiting-list
+   *     visits too
+   * @param effort limit in solver steps
+   * @return the day; empty where none serves them all, or none was found within the effort
+   */
+  public Optional<Best> best(int[] visits, long effort) {
+    WorkMeter meter = new WorkMeter(effort, () -> false);
+    DayAnswer answer = answer(visits, meter);
     if (answer.value() >= DayValue.BOOKED) {
       return Optional.empty();
     }
-    int[] order = answer.order();
-    for (int at = 0; at < order.length; at++) {
-      order[at] = visits[order[at]];
-    }
     boolean proven = answer.lowerBound() >= answer.value();
-    return Optional.of(new Best(answer.value(), order, proven));
+    return Optional.of(new Best(answer.value(), answer.order(), proven));
+  }
+
+  /**
+   * What the best day of a set costs.
+   *
+   * @param visits the visits that must be served, rising, at most {@link #MOST}; waiting-list
+   *     visits too
+   * @param effort limit in solver steps
+   * @return equal bounds, unless the effort was spent first
+   */
+  public Bounds bounds(int[] visits, long effort) {
+    DayAnswer answer = answer(visits, new WorkMeter(effort, () -> false));
+    long most = answer.value() >= DayValue.BOOKED ? NEVER : answer.value();
+    long least = answer.lowerBound() >= DayValue.BOOKED ? NEVER : answer.lowerBound();
+    return new Bounds(Math.min(least, most), most);
+  }
+
+  private DayAnswer answer(int[] visits, WorkMeter meter) {
+    if (visits.length > MOST) {
+      throw new IllegalArgumentException("at most " + MOST + " visits in a set");
+    }
+    if (visits.length == 0) {
+      return new DayAnswer(visits, 0, 0);
+    }
+    return new SetEngine(day, visits, rows, costs, meter).best();
   }
 }

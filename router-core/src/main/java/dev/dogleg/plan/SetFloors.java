@@ -265,6 +265,16 @@ final class SetFloors implements CompletionBound {
     return latest;
   }
 
+  /** {@return a leaving of the start place for a visit at which a day seems cheapest, or -1} */
+  int hopefulStart(int j) {
+    int first = slot(layer(0, need), 1 << j, j);
+    if (first == 0) {
+      return -1;
+    }
+    step.leg(doors[first - 1].arriveOpen, model.start(), j, model.from(), model.latestEnd(), next);
+    return next.empty() ? -1 : next.cheapest(model.from());
+  }
+
   @Override
   public long ofDay() {
     return day;

@@ -159,8 +159,13 @@ public final class CostFloor {
     return best;
   }
 
-  /** {@return a second of the least bound, the first one that a piece begins or ends with} */
-  int cheapest(int first) {
+  /**
+   * Where it is least.
+   *
+   * @param first first second of the first piece
+   * @return a second of the least bound, the first one that a piece begins or ends with
+   */
+  public int cheapest(int first) {
     long best = NONE;
     int at = first;
     int start = first;

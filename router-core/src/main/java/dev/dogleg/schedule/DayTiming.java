@@ -103,7 +103,7 @@ public final class DayTiming {
 
   private TimedOrder timeStops(int[] order, long least) {
     OrderChain chain = new OrderChain(tied, day.tieScale());
-    chain.choose(order, Math.multiplyExact(least + 1, day.tieScale()), 0);
+    chain.choose(order, Math.multiplyExact(least + 1, day.tieScale()));
     chain.runFrom(-1, day.from(), day.latestEnd(), day.latestEnd(), false, OrderChain.ANY_SLOT);
     long cost = chain.bestCost();
     int end = chain.bestEnd();

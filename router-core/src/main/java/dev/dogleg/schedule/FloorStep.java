@@ -12,7 +12,7 @@ public final class FloorStep {
   private final DayModel day;
   private final long wait;
   private final long dearerWait;
-  private final long near;
+  private long near;
   private final CostFloor shifted = new CostFloor(32);
   private final CostFloor turned = new CostFloor(32);
   private final CostFloor homeBy = new CostFloor(3);
@@ -31,6 +31,11 @@ public final class FloorStep {
     this.near = near;
     wait = day.waitPrice();
     dearerWait = Math.max(0, wait - day.drivePrice());
+  }
+
+  /** From now on flat pieces that differ by at most {@code most} are one. */
+  void join(long most) {
+    near = most;
   }
 
   /**

@@ -70,19 +70,21 @@ final class OrderChain {
    *
    * @param visits the order
    * @param limit a cost of this or more is of no interest
-   * @param widest most runs kept at each door, 0 for all; with a number what is found is possible
-   *     but may not be best
    * @return false where a glance shows that the order is impossible or costs that much
    */
-  boolean choose(int[] visits, long limit, int widest) {
+  boolean choose(int[] visits, long limit) {
     boolean allowed = choose(visits);
     costBelow = limit;
-    beam = widest;
     if (!allowed || !bounds.choose(visits) || bounds.wholeCost() >= limit) {
       return false;
     }
     floors.choose(visits, bounds, terms);
     return floor() < limit;
+  }
+
+  /** Keeps at most so many runs at each door from now on, of the order chosen with a limit. */
+  void narrow(int widest) {
+    beam = widest;
   }
 
   /** Times the rest of the order: leaving position {@code at} (-1: the start place) in a span. */

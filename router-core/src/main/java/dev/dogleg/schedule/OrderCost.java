@@ -16,6 +16,7 @@ public final class OrderCost {
   private final DayModel day;
   private final OrderChain chain;
   private final WaterOrder water;
+  private final WaterOrder roughWater;
 
   /**
    * For one day.
@@ -26,6 +27,7 @@ public final class OrderCost {
     this.day = day;
     this.chain = new OrderChain(day, 1);
     this.water = new WaterOrder(day, this::ofStops);
+    this.roughWater = new WaterOrder(day, this::roughOfStops);
   }
 
   /**
@@ -40,12 +42,33 @@ public final class OrderCost {
     if (order.length == 0) {
       return limit > 0 ? 0 : IMPOSSIBLE;
     }
-    for (int k = 1; k < order.length; k++) {
-      if (day.doors.first[order[k]]) {
-        return IMPOSSIBLE;
-      }
+    if (firstComesLater(order)) {
+      return IMPOSSIBLE;
     }
     return day.steps().water() ? water.cheapest(order, limit) : ofStops(order, limit);
+  }
+
+  /**
+   * A cost that some visits can be driven for in an order, near the least one and quicker to find.
+   *
+   * @param order numbers of the model's visits, each at most once; not empty
+   * @param limit a cost of this or more is of no interest
+   * @return cost in sixtieths, as {@link #of}; {@link #IMPOSSIBLE} where none was found
+   */
+  public long roughly(int[] order, long limit) {
+    if (firstComesLater(order)) {
+      return IMPOSSIBLE;
+    }
+    return day.steps().water() ? roughWater.cheapest(order, limit) : roughOfStops(order, limit);
+  }
+
+  private boolean firstComesLater(int[] order) {
+    for (int k = 1; k < order.length; k++) {
+      if (day.doors.first[order[k]]) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /**
@@ -61,13 +84,13 @@ public final class OrderCost {
   }
 
   private long ofStops(int[] order, long limit) {
-    if (!chain.choose(order, limit, 0)) {
+    if (!chain.choose(order, limit)) {
       return IMPOSSIBLE;
     }
     long below = limit;
     if (limit - chain.floor() > chain.floor() / LOOSE) {
-      below = narrow(order, limit);
-      if (below <= chain.floor() || !chain.choose(order, below, 0)) {
+      below = narrow(limit);
+      if (below <= chain.floor() || !chain.choose(order, below)) {
         return below < limit ? below : IMPOSSIBLE;
       }
     }
@@ -80,12 +103,19 @@ public final class OrderCost {
     return below < limit ? below : IMPOSSIBLE;
   }
 
+  private long roughOfStops(int[] order, long limit) {
+    if (!chain.choose(order, limit)) {
+      return IMPOSSIBLE;
+    }
+    long found = narrow(limit);
+    return found < limit ? found : IMPOSSIBLE;
+  }
+
   /** Tries the start that seems best with few runs, so that the exact pass has a limit to go by. */
-  private long narrow(int[] order, long limit) {
+  private long narrow(long limit) {
     int start = chain.hopefulStart();
-    boolean better =
-        chain.choose(order, limit, BEAM)
-            && chain.runFrom(-1, start, start, start, false, OrderChain.ANY_SLOT);
+    chain.narrow(BEAM);
+    boolean better = chain.runFrom(-1, start, start, start, false, OrderChain.ANY_SLOT);
     return better ? Math.min(limit, chain.bestCost()) : limit;
   }
 }

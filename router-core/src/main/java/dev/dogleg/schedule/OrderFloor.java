@@ -11,6 +11,7 @@ final class OrderFloor {
   private static final int PART = 4096;
 
   private final DayModel day;
+  private final FloorStep step;
   private CostFloor[] open = new CostFloor[0];
   private CostFloor[] taken = new CostFloor[0];
   private final CostFloor arrive = new CostFloor(32);
@@ -20,6 +21,7 @@ final class OrderFloor {
 
   OrderFloor(DayModel day) {
     this.day = day;
+    step = new FloorStep(day, 0);
   }
 
   /** Computes them for an order that {@code bounds} has looked at and found possible. */
@@ -30,7 +32,7 @@ final class OrderFloor {
       taken = grown(n + 1);
     }
     boolean pauses = day.hasBreak() && n > 1;
-    FloorStep step = new FloorStep(day, bounds.wholeCost() / PART / n);
+    step.join(bounds.wholeCost() / PART / n);
     for (int k = n - 1; k >= 0; k--) {
       int i = order[k];
       int first = bounds.earliest(k);

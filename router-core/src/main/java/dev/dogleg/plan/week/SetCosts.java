@@ -4,9 +4,9 @@ import dev.dogleg.itinerary.DayPlan;
 import dev.dogleg.itinerary.Proof;
 import dev.dogleg.plan.DayPlanner;
 import dev.dogleg.plan.SetDays;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.Optional;
 
 /**
  * Exact costs of serving just a set on a van-day, by the day engine, remembered once asked for; a
@@ -49,27 +49,28 @@ final class SetCosts {
         : known.get(kind).computeIfAbsent(BookingSet.of(locals), set -> exact(kind, locals));
   }
 
-  private Cost exact(VanKind kind, int[] locals) {
+  private Cost exact(VanKind kind, int[] set) {
+    int[] locals = set.clone();
+    Arrays.sort(locals);
     work.count(STEPS);
     long extra = 0;
     for (int local : locals) {
       extra += kind.extraSixtieths(local);
     }
-    if (kind.size() <= Long.SIZE) {
-      long set = 0;
-      for (int local : locals) {
-        set |= 1L << local;
+    if (locals.length <= SetDays.MOST) {
+      SetDays.Bounds bounds =
+          engines.computeIfAbsent(kind, k -> new SetDays(k.model())).bounds(locals, EFFORT);
+      if (bounds.least() >= SetDays.NEVER) {
+        return NEVER;
       }
-      Optional<SetDays.Best> best =
-          engines.computeIfAbsent(kind, k -> new SetDays(k.model())).best(set, EFFORT);
-      if (best.isPresent() && best.get().proven()) {
-        return new Cost(best.get().costSixtieths() + extra, best.get().costSixtieths() + extra);
+      if (bounds.least() == bounds.most()) {
+        return new Cost(bounds.least() + extra, bounds.most() + extra);
       }
     }
     return slowly(kind, locals, extra);
   }
 
-  /** A set that has no day, or a hard one: whichever it is, it must be proven. */
+  /** A hard set, or one of very many visits: whatever it costs, it must be proven. */
   private static Cost slowly(VanKind kind, int[] locals, long extra) {
     DayPlan plan = DayPlanner.plan(kind.request(locals, MORE_EFFORT));
     if (plan.proof().leftOutBound() > 0) {
