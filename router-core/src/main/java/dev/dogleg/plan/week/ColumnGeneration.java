@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import java.util.function.BiFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -18,6 +19,10 @@ import java.util.stream.IntStream;
  */
 final class ColumnGeneration {
   private static final int COLUMNS_PER_KIND = 24;
+
+  /** Sets are listed ahead by one in so many parts of the LP's cost. */
+  private static final int FURTHER = 25;
+
   private static final int CUTS_PER_ROUND = 20;
 
   /** Partial days of a whole pricing from which a quick one comes first. */
@@ -43,8 +48,13 @@ final class ColumnGeneration {
   private final TreeSet<Integer> columns;
   private WeekBound best;
   private MasterLp.Answer last;
+
+  /** Columns of the last LP. */
+  private int[] asked = new int[0];
+
   private boolean settled;
   private long labels;
+  private long made;
 
   /**
    * Sets up.
@@ -96,6 +106,7 @@ final class ColumnGeneration {
     for (int round = 0; round < MOST_ROUNDS && !problem.work().spent(); round++) {
       dropIdle();
       int[] now = sorted();
+      asked = now;
       last =
           new MasterLp(problem, counting, mayBeLeft, List.copyOf(cuts), limit, wayOut).solve(now);
       problem.work().count(10L * now.length);
@@ -108,31 +119,47 @@ final class ColumnGeneration {
         continue;
       }
       pricers.parallelStream().forEach(pricer -> pricer.take(last.prices(), counting));
-      if (!counting && labels > QUICK_FROM) {
-        more = take(price(limits, true));
-        if (more) {
-          continue;
-        }
+      if (!counting && labels > QUICK_FROM && take(price(limits, DayPricer::quickly))) {
+        continue;
       }
-      List<DayPricer.Priced> priced = price(limits, false);
-      if (priced.stream().allMatch(DayPricer.Priced::whole)) {
-        long[] least = priced.stream().mapToLong(p -> Math.min(0, p.least())).toArray();
-        WeekBound bound = WeekBound.from(problem, mayBeLeft, counting, limit, last.prices(), least);
-        if (best == null || bound.scaled() > best.scaled()) {
-          best = bound;
-        }
-        if (best.value() >= enough || (counting && best.value() >= rounded(last.value()))) {
-          return;
-        }
+      List<DayPricer.Priced> priced = price(limits, DayPricer::wholly);
+      labels = made;
+      bound(priced);
+      if (enough()) {
+        return;
       }
       if (take(priced)) {
         continue;
       }
-      if (!settle(now)) {
+      long further = counting ? 0 : further();
+      priced =
+          price(
+              limits,
+              (pricer, least) -> pricer.exactly(least, further, set -> settledCost(pricer, set)));
+      bound(priced);
+      if (enough()) {
+        return;
+      }
+      if (!take(priced) && !settle(now)) {
         settled = priced.stream().allMatch(DayPricer.Priced::whole);
         return;
       }
     }
+  }
+
+  private void bound(List<DayPricer.Priced> priced) {
+    if (priced.stream().allMatch(DayPricer.Priced::whole)) {
+      long[] least = priced.stream().mapToLong(p -> Math.min(0, p.least())).toArray();
+      WeekBound bound = WeekBound.from(problem, mayBeLeft, counting, limit, last.prices(), least);
+      if (best == null || bound.scaled() > best.scaled()) {
+        best = bound;
+      }
+    }
+  }
+
+  private boolean enough() {
+    return best != null
+        && (best.value() >= enough || (counting && best.value() >= rounded(last.value())));
   }
 
   /** Takes columns far from use out of the LP; the pool keeps them. */
@@ -196,6 +223,18 @@ final class ColumnGeneration {
     return over <= 0 ? 0 : (long) (over / vanDays * last.prices().scale());
   }
 
+  private long settledCost(DayPricer pricer, int[] locals) {
+    int[] bookings = Arrays.stream(locals).map(pricer.kind()::booking).toArray();
+    Integer column = known.get(pricer.kind().number()).get(BookingSet.of(bookings));
+    return column != null && problem.pool().isExact(column) ? problem.pool().cost(column) : -1;
+  }
+
+  /** How far above its limit a van-day's sets are listed ahead, in parts. */
+  private long further() {
+    double share = last.value() / FURTHER / problem.model().request().days().size();
+    return (long) (share * last.prices().scale());
+  }
+
   /** Adds columns of the pool that help; whether there were any. */
   private boolean overlooked(long[] limits) {
     ColumnPool pool = problem.pool();
@@ -228,19 +267,15 @@ final class ColumnGeneration {
     return any;
   }
 
-  private List<DayPricer.Priced> price(long[] limits, boolean quick) {
+  private List<DayPricer.Priced> price(
+      long[] limits, BiFunction<DayPricer, Long, DayPricer.Priced> way) {
     List<DayPricer.Priced> priced =
         IntStream.range(0, pricers.size())
             .parallel()
-            .mapToObj(
-                kind ->
-                    quick
-                        ? pricers.get(kind).quickly(limits[kind])
-                        : pricers.get(kind).wholly(limits[kind]))
+            .mapToObj(kind -> way.apply(pricers.get(kind), limits[kind]))
             .toList();
-    long made = pricers.stream().mapToLong(DayPricer::takeSteps).sum();
+    made = pricers.stream().mapToLong(DayPricer::takeSteps).sum();
     problem.work().count(made);
-    labels = quick ? labels : made;
     return priced;
   }
 
@@ -249,18 +284,24 @@ final class ColumnGeneration {
     boolean any = false;
     for (int number = 0; number < priced.size(); number++) {
       VanKind kind = problem.model().kinds().get(number);
-      for (DayLabels.Found day : priced.get(number).days()) {
-        int[] bookings = Arrays.stream(day.order()).map(kind::booking).sorted().toArray();
+      int asked = 0;
+      for (DayPricer.Day day : priced.get(number).days()) {
+        int[] bookings = day.locals().stream().mapToInt(kind::booking).sorted().toArray();
         BookingSet set = BookingSet.of(bookings);
-        if (!known.get(number).containsKey(set)) {
-          long cost = day.costSixtieths();
-          for (int local : day.order()) {
-            cost += kind.extraSixtieths(local);
-          }
-          int column = problem.pool().add(number, bookings, cost, ColumnPool.Known.GUESS);
+        Integer old = known.get(number).get(set);
+        if (old != null && day.helps() && day.known() == ColumnPool.Known.BOUND) {
+          // Its order costs more than it must: only its exact cost tells whether it helps.
+          any |= !problem.pool().isExact(old);
+          problem.settle(old);
+        }
+        if (old == null) {
+          int column = problem.pool().add(number, bookings, day.costSixtieths(), day.known());
           known.get(number).put(set, column);
-          columns.add(column);
-          any = true;
+          if (day.helps() && asked < COLUMNS_PER_KIND) {
+            columns.add(column);
+            asked++;
+            any = true;
+          }
         }
       }
     }
@@ -289,7 +330,7 @@ final class ColumnGeneration {
     for (int round = 0;
         round < mostRounds && last != null && last.usable() && !isWhole();
         round++) {
-      List<RowCut> found = SubsetRows.violated(problem, sorted(), last.use(), cuts, CUTS_PER_ROUND);
+      List<RowCut> found = SubsetRows.violated(problem, asked, last.use(), cuts, CUTS_PER_ROUND);
       if (found.isEmpty() || problem.work().spent() || best == null || best.value() >= enough) {
         return;
       }

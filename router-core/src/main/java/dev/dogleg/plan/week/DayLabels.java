@@ -22,6 +22,7 @@ final class DayLabels implements RelaxedDay.RunSink {
   private final RelaxedDay day;
   private final DayDuals duals;
   private final RestFloor floor;
+  private final RestFill fill;
   private final NearVisits near;
   private final DayLoad load;
   private final long limit;
@@ -66,6 +67,7 @@ final class DayLabels implements RelaxedDay.RunSink {
    * @param day relaxed day
    * @param duals prices
    * @param floor floor of rests, filled with the same prices
+   * @param fill another floor of rests, filled with the same prices
    * @param near what is remembered where
    * @param load load points
    * @param limit days of this reduced cost or more are of no interest; 0 or less
@@ -77,6 +79,7 @@ final class DayLabels implements RelaxedDay.RunSink {
       RelaxedDay day,
       DayDuals duals,
       RestFloor floor,
+      RestFill fill,
       NearVisits near,
       DayLoad load,
       long limit,
@@ -87,6 +90,7 @@ final class DayLabels implements RelaxedDay.RunSink {
     this.day = day;
     this.duals = duals;
     this.floor = floor;
+    this.fill = fill;
     this.near = near;
     this.load = load;
     this.limit = limit;
@@ -181,6 +185,9 @@ final class DayLabels implements RelaxedDay.RunSink {
       toMemory[w] = from < 0 ? 0 : memory[from * words + w] & remembered[w];
     }
     toMemory[to >>> 6] |= 1L << to;
+    if (from >= 0 && sum + fill.of(toMemory, 0, runA, runTaken) >= limit) {
+      return;
+    }
     if (from >= 0 && falls(runA, runB, sum, runTaken)) {
       return;
     }

@@ -1,22 +1,47 @@
 package dev.dogleg.plan.week;
 
+import dev.dogleg.schedule.OrderCost;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.BooleanSupplier;
+import java.util.function.ToLongFunction;
+import java.util.stream.IntStream;
 
 /** Finds sets of low reduced cost on one kind of van-day, without a list of all of them. */
 final class DayPricer {
   private static final int MEMORY = 8;
   private static final int MOST_DAYS = 24;
   private static final int LEARNING_ROUNDS = 12;
+  private static final int MOST_TOLD = 1_500;
+  private static final int MOST_SETS = 60_000;
+  private static final int MOST_FOUND = 20_000;
+
+  /** What an order may cost above the relaxed day where cost does not matter. */
+  private static final long FAR = 1_000_000;
 
   private final VanKind kind;
   private final RelaxedDay day;
   private final RestFloor floor;
+  private final RestFill fill;
   private final NearVisits near;
   private final DayLoad load;
+  private final OrderCost exact;
   private final int mostLabels;
   private final BooleanSupplier stop;
   private DayDuals duals;
+
+  /**
+   * A day that helps.
+   *
+   * @param locals its visits, rising
+   * @param costSixtieths what it costs in some order, or at least, extra prices included
+   * @param known what of the two
+   * @param helps whether it is below the limit asked with
+   */
+  record Day(List<Integer> locals, long costSixtieths, ColumnPool.Known known, boolean helps) {}
+
   private long steps;
 
   /**
@@ -26,7 +51,7 @@ final class DayPricer {
    * @param least least reduced cost, at most the limit asked with
    * @param days cheap days, each visit once a day
    */
-  record Priced(boolean whole, long least, List<DayLabels.Found> days) {}
+  record Priced(boolean whole, long least, List<Day> days) {}
 
   DayPricer(VanKind kind, int mostLabels, BooleanSupplier stop) {
     this.stop = stop;
@@ -34,14 +59,17 @@ final class DayPricer {
     this.mostLabels = mostLabels;
     day = kind.relaxed();
     floor = new RestFloor(day);
+    fill = new RestFill(day);
     near = new NearVisits(day, MEMORY);
     load = new DayLoad(kind);
+    exact = new OrderCost(kind.model());
   }
 
   /** Takes prices; to be called before pricing. */
   void take(RowPrices prices, boolean counting) {
     duals = new DayDuals(kind, prices, counting);
     floor.fill(duals.worth, duals.costScale);
+    fill.fill(duals.worth, duals.costScale);
   }
 
   /**
@@ -51,20 +79,20 @@ final class DayPricer {
    */
   Priced quickly(long limit) {
     DayLabels days =
-        new DayLabels(day, duals, floor, near, load, limit, true, mostLabels / 4, stop);
+        new DayLabels(day, duals, floor, fill, near, load, limit, true, mostLabels / 4, stop);
     days.run();
     steps += days.size();
-    return new Priced(false, days.least(), trueDays(days));
+    return new Priced(false, days.least(), helpful(days.cheapest(MOST_DAYS), limit));
   }
 
   /** Cheap days, and the proof that there is none below the least. */
   Priced wholly(long limit) {
     for (int round = 0; ; round++) {
-      DayLabels days = new DayLabels(day, duals, floor, near, load, limit, false, mostLabels, stop);
+      DayLabels days =
+          new DayLabels(day, duals, floor, fill, near, load, limit, false, mostLabels, stop);
       boolean whole = days.run();
       steps += days.size();
       List<DayLabels.Found> all = days.cheapest(MOST_DAYS);
-      List<DayLabels.Found> found = all.stream().filter(DayLabels.Found::isTrueDay).toList();
       boolean learnt = false;
       if (whole && round < LEARNING_ROUNDS && !all.isEmpty() && !all.get(0).isTrueDay()) {
         for (DayLabels.Found day : all) {
@@ -72,22 +100,108 @@ final class DayPricer {
         }
       }
       if (!learnt) {
-        return new Priced(whole, days.least(), found);
+        return new Priced(whole, days.least(), helpful(all, limit));
       }
     }
   }
 
-  private static List<DayLabels.Found> trueDays(DayLabels days) {
-    return days.cheapest(MOST_DAYS).stream().filter(DayLabels.Found::isTrueDay).toList();
+  /** True days, each at the exact cost of its order, that are below the limit even so. */
+  private List<Day> helpful(List<DayLabels.Found> found, long limit) {
+    List<Day> days = new ArrayList<>();
+    for (DayLabels.Found day : found) {
+      if (day.isTrueDay()) {
+        int[] locals = day.order().clone();
+        Arrays.sort(locals);
+        long cost = exact.of(day.order(), mostHelpful(day, locals, limit));
+        if (cost < OrderCost.IMPOSSIBLE) {
+          days.add(day(locals, cost + extra(locals), ColumnPool.Known.GUESS, true));
+        }
+      }
+    }
+    return days;
   }
 
-  /** What the rest of a day is worth at least, at the prices taken. */
-  RestFloor floor() {
-    return floor;
+  /** A cost from which a day does not help. */
+  private long mostHelpful(DayLabels.Found day, int[] locals, long limit) {
+    if (duals.costScale == 0) {
+      return day.costSixtieths() + day.costSixtieths() / 4 + FAR;
+    }
+    return Math.floorDiv(limit - reduced(locals, 0), duals.costScale) - extra(locals);
   }
 
-  DayDuals duals() {
-    return duals;
+  /** Reduced cost of a set of a cost, extra prices included. */
+  private long reduced(int[] locals, long costSixtieths) {
+    long reduced = duals.costScale * costSixtieths;
+    long once = 0;
+    long twice = 0;
+    for (int j : locals) {
+      reduced -= duals.cover[j];
+      twice |= once & duals.cutsOf[j];
+      once |= duals.cutsOf[j];
+    }
+    return reduced + duals.sum(twice);
+  }
+
+  private long extra(int[] locals) {
+    long sum = 0;
+    for (int j : locals) {
+      sum += kind.extraSixtieths(j);
+    }
+    return sum;
+  }
+
+  private static Day day(int[] locals, long cost, ColumnPool.Known known, boolean helps) {
+    return new Day(Arrays.stream(locals).boxed().toList(), cost, known, helps);
+  }
+
+  /**
+   * Sets by their costs with all rules and tanks, and a better least: every set below the limit is
+   * looked at.
+   *
+   * @param limit sets below this reduced cost help
+   * @param further sets that much above are told too, for they may help soon
+   * @param settled exact cost of a set that is known, extra prices included; else a negative number
+   */
+  Priced exactly(long limit, long further, ToLongFunction<int[]> settled) {
+    SetSweep sweep = sweep(limit - 1 + further);
+    if (!sweep.complete() && further > 0) {
+      sweep = sweep(limit - 1);
+    }
+    SetSweep found = sweep;
+    long[] reduced = new long[sweep.size()];
+    long least = limit;
+    for (int s = 0; s < reduced.length; s++) {
+      int[] set = sweep.set(s);
+      long exactCost = settled.applyAsLong(set);
+      long cost = Math.max(exactCost, sweep.cost(s));
+      reduced[s] = cost >= RelaxedDay.NEVER ? RelaxedDay.NEVER : reduced(set, cost);
+      least = Math.min(least, reduced[s]);
+    }
+    List<Day> days =
+        IntStream.range(0, reduced.length)
+            .filter(s -> reduced[s] < limit + further)
+            .boxed()
+            .sorted(Comparator.comparingLong((Integer s) -> reduced[s]).thenComparingInt(s -> s))
+            .limit(MOST_TOLD)
+            .map(s -> day(found.set(s), found.cost(s), ColumnPool.Known.BOUND, reduced[s] < limit))
+            .toList();
+    return new Priced(sweep.complete(), least, days);
+  }
+
+  private SetSweep sweep(long most) {
+    SetSweep sweep = new SetSweep(kind, MOST_SETS, MOST_FOUND, keep(most)).run(stop);
+    steps += sweep.steps();
+    return sweep;
+  }
+
+  /** {@return what keeps the partial days that may end with a reduced cost of at most so much} */
+  SetSweep.Keep keep(long most) {
+    return new ReducedKeep(duals, floor, fill, most);
+  }
+
+  /** {@return the kind of van-day priced} */
+  VanKind kind() {
+    return kind;
   }
 
   /** {@return partial days made since this was last asked} */

@@ -22,7 +22,7 @@ final class PricedProof {
   private static final int COUNT_CUT_ROUNDS = 4;
 
   /** The first room is the bound's so-many-th part; then it doubles. */
-  private static final int FIRST_ROOM = 40;
+  private static final int FIRST_ROOM = 20;
 
   private static final int ROOMS = 14;
   private static final int CUTS_AT_ONCE = 2;
@@ -144,12 +144,15 @@ final class PricedProof {
       better(best);
     }
     long room = Math.max(1, bound.value() / FIRST_ROOM);
-    if (ceiling(limit) - bound.value() < 2 * room) {
-      room = 2 * room;
-    }
+    boolean smaller = false;
     for (int round = 0; round < ROOMS && !seen.work().spent(); round++) {
       long ceiling = Math.min(ceiling(limit) + 1, bound.value() + room);
       ColumnPool pool = new RoomSweep(seen, bound, ceiling - 1, MOST_SETS).run(pricers, stop);
+      if (pool == null && !smaller) {
+        smaller = true;
+        room = Math.max(1, room / 3);
+        continue;
+      }
       if (pool == null && tighter(cost)) {
         bound = cost.bound();
         costBound = limit == leftOutBound ? bound.value() : costBound;
@@ -159,6 +162,9 @@ final class PricedProof {
         return false;
       }
       BranchTree tree = branch(limit, pool, ceiling, cost, bound);
+      if (limit == leftOutBound) {
+        costBound = Math.max(costBound, Math.min(tree.bound(), best.costSixtieths()));
+      }
       if (!tree.complete()) {
         return false;
       }
@@ -168,9 +174,8 @@ final class PricedProof {
         best = new EqualWeeks(listed, best, bound).least();
         return true;
       }
-      costBound = limit == leftOutBound ? ceiling : costBound;
       better(best);
-      room += room / 2;
+      room += smaller ? room / 2 : room;
     }
     return false;
   }

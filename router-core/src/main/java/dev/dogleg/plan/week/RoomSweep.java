@@ -60,29 +60,7 @@ final class RoomSweep {
   private SetSweep sweep(VanKind kind, DayPricer pricer, BooleanSupplier stop) {
     pricer.take(bound.prices(), false);
     long most = Math.addExact(bound.least(kind.number()), room);
-    DayDuals duals = pricer.duals();
-    RestFloor floor = pricer.floor();
-    SetSweep.Keep keep =
-        (set, last, a, b, cost, taken) -> {
-          long reduced = duals.costScale * cost;
-          long once = 0;
-          long twice = 0;
-          int size = 0;
-          for (int w = 0; w < set.length; w++) {
-            for (long left = set[w]; left != 0; left &= left - 1) {
-              int j = w * Long.SIZE + Long.numberOfTrailingZeros(left);
-              reduced -= duals.cover[j];
-              twice |= once & duals.cutsOf[j];
-              once |= duals.cutsOf[j];
-              size++;
-            }
-          }
-          if (size == 1 && !taken) {
-            return true;
-          }
-          long rest = floor.of(last, -1, a, taken);
-          return rest < RelaxedDay.NEVER && reduced + duals.sum(twice) + rest <= most;
-        };
+    SetSweep.Keep keep = pricer.keep(most);
     return new SetSweep(kind, mostSets, Integer.MAX_VALUE, keep).run(stop);
   }
 }

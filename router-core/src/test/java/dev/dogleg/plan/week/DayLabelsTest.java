@@ -78,6 +78,7 @@ class DayLabelsTest {
     for (boolean counting : new boolean[] {true, false}) {
       RowPrices prices = prices(model, random, counting);
       long[] least = new long[model.kinds().size()];
+      long[] exactLeast = new long[model.kinds().size()];
       List<DayPricer> pricers = new ArrayList<>();
       for (VanKind kind : model.kinds()) {
         DayPricer pricer = new DayPricer(kind, MOST_LABELS, () -> false);
@@ -85,10 +86,15 @@ class DayLabelsTest {
         DayPricer.Priced priced = pricer.wholly(0);
         assertTrue(priced.whole(), "seed " + seed);
         least[kind.number()] = priced.least();
+        DayPricer.Priced exactly = pricer.exactly(0, 0, set -> -1);
+        assertTrue(exactly.whole(), "seed " + seed);
+        exactLeast[kind.number()] = exactly.least();
         pricers.add(pricer);
       }
       WeekBound bound =
           WeekBound.from(problem, new boolean[model.size()], counting, 0, prices, least);
+      WeekBound closer =
+          WeekBound.from(problem, new boolean[model.size()], counting, 0, prices, exactLeast);
       for (VanKind kind : model.kinds()) {
         ColumnPool pool = new ColumnPool(model.size());
         Map<BookingSet, Long> known = exact(kind, costs);
@@ -97,9 +103,9 @@ class DayLabelsTest {
           Long cost = known.get(BookingSet.of(members));
           if (cost != null) {
             int column = pool.add(kind.number(), members, cost, ColumnPool.Known.EXACT);
-            assertTrue(
-                bound.excess(pool, column) >= 0,
-                "seed " + seed + " kind " + kind.number() + " " + Arrays.toString(members));
+            String which = "seed " + seed + " kind " + kind.number() + Arrays.toString(members);
+            assertTrue(bound.excess(pool, column) >= 0, which);
+            assertTrue(closer.excess(pool, column) >= 0, which);
           }
         }
         if (!counting) {
