@@ -128,7 +128,7 @@ final class SetEngine {
     search.run();
     if (search.found()) {
       order = whole(search.order());
-      limit = costs.of(order, limit);
+      limit = Math.min(limit, costs.of(order, limit));
     }
     return search.found() || !search.complete();
   }
