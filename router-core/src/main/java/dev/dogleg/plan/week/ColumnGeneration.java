@@ -35,6 +35,7 @@ final class ColumnGeneration {
   private static final double LEAST_OVER = 0.01;
 
   private static final double USED = 1e-7;
+  private static final double NEARLY = 1e-5;
 
   private final MasterProblem problem;
   private final List<DayPricer> pricers;
@@ -131,6 +132,13 @@ final class ColumnGeneration {
       if (take(priced)) {
         continue;
       }
+      if (tight()) {
+        if (!settle(now)) {
+          settled = true;
+          return;
+        }
+        continue;
+      }
       long further = counting ? 0 : further();
       priced =
           price(
@@ -155,6 +163,12 @@ final class ColumnGeneration {
         best = bound;
       }
     }
+  }
+
+  /** Whether the bound is so near the LP's own value that no closer look can raise it. */
+  private boolean tight() {
+    return best != null
+        && (double) best.scaled() / best.prices().scale() >= last.value() * (1 - NEARLY);
   }
 
   private boolean enough() {
