@@ -70,6 +70,8 @@ final class PricedProof {
     ColumnGeneration count = count(List.of(), singles(), best.leftOutCounted());
     count.solve();
     if (count.bound() == null) {
+      leftOutBound = Math.min(best.leftOutCounted(), TimeBound.leftOut(seen.model()));
+      better(best);
       return;
     }
     leftOutBound = (int) Math.max(0, count.bound().value());
