@@ -41,21 +41,21 @@ public final class ProofText {
   public static List<String> rechecked(ProofAudit proof) {
     return switch (proof.ground()) {
       case NOT_CLAIMED -> List.of();
-      case EVERY_SET -> List.of("Proof checked again: every set of visits a day was tried.");
+      case EVERY_SET -> List.of("Checked a second time: every way to fill a day was tried.");
       case SMALL_SETS ->
-          proof.setSize() == 0
-              ? List.of(
-                  "Proof added up again; what days cost was not tried again, but taken from the",
-                  "planner unproved.")
-              : List.of(
-                  "Proof added up again; what days of up to "
-                      + proof.setSize()
-                      + (proof.setSize() == 1 ? " visit" : " visits")
-                      + " cost was tried again,",
-                  "what longer ones cost was taken from the planner unproved.");
+          List.of(
+              "Checked a second time: all sums"
+                  + (proof.setSize() == 0
+                      ? "."
+                      : ", and every day of up to " + visits(proof) + "."),
+              "Longer days have too many ways to try them all twice.");
       case DAY_ALONE ->
-          List.of("The planner of days proved it; too many visits to try every set again.");
+          List.of("Proven once: so full a day has too many ways to try them all twice.");
     };
+  }
+
+  private static String visits(ProofAudit proof) {
+    return proof.setSize() + (proof.setSize() == 1 ? " visit" : " visits");
   }
 
   private static String stopped(Proof proof) {
