@@ -2,6 +2,7 @@ package dev.dogleg.plan.week;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,7 +35,6 @@ final class ColumnGeneration {
   /** How far a bound of the number left out is kept above the next smaller number. */
   private static final double LEAST_OVER = 0.01;
 
-  private static final double USED = 1e-7;
   private static final double NEARLY = 1e-5;
 
   private final MasterProblem problem;
@@ -50,10 +50,12 @@ final class ColumnGeneration {
   private WeekBound best;
   private MasterLp.Answer last;
 
+  /** Tells reduced costs at the prices of the last LP. */
+  private WeekBound ruler;
+
   /** Columns of the last LP. */
   private int[] asked = new int[0];
 
-  private boolean settled;
   private long labels;
   private long made;
 
@@ -103,20 +105,18 @@ final class ColumnGeneration {
 
   /** Prices out all days. */
   void solve() {
-    settled = false;
     for (int round = 0; round < MOST_ROUNDS && !problem.work().spent(); round++) {
       dropIdle();
-      int[] now = sorted();
-      asked = now;
+      asked = sorted();
       last =
-          new MasterLp(problem, counting, mayBeLeft, List.copyOf(cuts), limit, wayOut).solve(now);
-      problem.work().count(10L * now.length);
+          new MasterLp(problem, counting, mayBeLeft, List.copyOf(cuts), limit, wayOut).solve(asked);
+      problem.work().count(10L * asked.length);
       if (!last.usable()) {
         return;
       }
-      long[] limits = limits(now);
-      boolean more = overlooked(limits);
-      if (more) {
+      ruler = bound(new long[pricers.size()]);
+      long[] limits = limits();
+      if (overlooked(limits)) {
         continue;
       }
       pricers.parallelStream().forEach(pricer -> pricer.take(last.prices(), counting));
@@ -133,8 +133,7 @@ final class ColumnGeneration {
         continue;
       }
       if (tight()) {
-        if (!settle(now)) {
-          settled = true;
+        if (!settle()) {
           return;
         }
         continue;
@@ -148,17 +147,20 @@ final class ColumnGeneration {
       if (enough()) {
         return;
       }
-      if (!take(priced) && !settle(now)) {
-        settled = priced.stream().allMatch(DayPricer.Priced::whole);
+      if (!take(priced) && !settle()) {
         return;
       }
     }
   }
 
+  private WeekBound bound(long[] least) {
+    return WeekBound.from(problem, mayBeLeft, counting, limit, last.prices(), least);
+  }
+
   private void bound(List<DayPricer.Priced> priced) {
     if (priced.stream().allMatch(DayPricer.Priced::whole)) {
       long[] least = priced.stream().mapToLong(p -> Math.min(0, p.least())).toArray();
-      WeekBound bound = WeekBound.from(problem, mayBeLeft, counting, limit, last.prices(), least);
+      WeekBound bound = bound(least);
       if (best == null || bound.scaled() > best.scaled()) {
         best = bound;
       }
@@ -181,9 +183,6 @@ final class ColumnGeneration {
     if (last == null || !last.usable() || columns.size() < MOST_COLUMNS) {
       return;
     }
-    WeekBound ruler =
-        WeekBound.from(
-            problem, mayBeLeft, counting, limit, last.prices(), new long[pricers.size()]);
     long[] least = new long[pricers.size()];
     int[] all = sorted();
     long[] over = new long[all.length];
@@ -206,13 +205,10 @@ final class ColumnGeneration {
   }
 
   /** For each kind the reduced cost below which a day helps the LP. */
-  private long[] limits(int[] now) {
+  private long[] limits() {
     long[] limits = new long[pricers.size()];
     long margin = Math.max(1, last.prices().scale() >> 12);
-    WeekBound ruler =
-        WeekBound.from(
-            problem, mayBeLeft, counting, limit, last.prices(), new long[pricers.size()]);
-    for (int column : now) {
+    for (int column : asked) {
       int kind = problem.pool().kind(column);
       limits[kind] = Math.min(limits[kind], ruler.reducedCost(column));
     }
@@ -252,10 +248,7 @@ final class ColumnGeneration {
   /** Adds columns of the pool that help; whether there were any. */
   private boolean overlooked(long[] limits) {
     ColumnPool pool = problem.pool();
-    WeekBound ruler =
-        WeekBound.from(
-            problem, mayBeLeft, counting, limit, last.prices(), new long[pricers.size()]);
-    List<List<Long>> byKind = new ArrayList<>();
+    List<List<Integer>> byKind = new ArrayList<>();
     for (int kind = 0; kind < limits.length; kind++) {
       byKind.add(new ArrayList<>());
     }
@@ -263,20 +256,13 @@ final class ColumnGeneration {
     for (int column = 0; column < reduced.length; column++) {
       reduced[column] = ruler.reducedCost(column);
       if (reduced[column] < limits[pool.kind(column)] && !columns.contains(column)) {
-        byKind.get(pool.kind(column)).add((long) column);
+        byKind.get(pool.kind(column)).add(column);
       }
     }
     boolean any = false;
-    for (List<Long> candidates : byKind) {
-      candidates.sort(
-          (x, y) ->
-              reduced[x.intValue()] != reduced[y.intValue()]
-                  ? Long.compare(reduced[x.intValue()], reduced[y.intValue()])
-                  : Long.compare(x, y));
-      for (Long column : candidates.subList(0, Math.min(COLUMNS_PER_KIND, candidates.size()))) {
-        columns.add(column.intValue());
-        any = true;
-      }
+    for (List<Integer> candidates : byKind) {
+      candidates.sort(Comparator.comparingLong((Integer c) -> reduced[c]).thenComparingInt(c -> c));
+      any |= columns.addAll(candidates.subList(0, Math.min(COLUMNS_PER_KIND, candidates.size())));
     }
     return any;
   }
@@ -298,7 +284,7 @@ final class ColumnGeneration {
     boolean any = false;
     for (int number = 0; number < priced.size(); number++) {
       VanKind kind = problem.model().kinds().get(number);
-      int asked = 0;
+      int added = 0;
       for (DayPricer.Day day : priced.get(number).days()) {
         int[] bookings = day.locals().stream().mapToInt(kind::booking).sorted().toArray();
         BookingSet set = BookingSet.of(bookings);
@@ -311,9 +297,9 @@ final class ColumnGeneration {
         if (old == null) {
           int column = problem.pool().add(number, bookings, day.costSixtieths(), day.known());
           known.get(number).put(set, column);
-          if (day.helps() && asked < COLUMNS_PER_KIND) {
+          if (day.helps() && added < COLUMNS_PER_KIND) {
             columns.add(column);
-            asked++;
+            added++;
             any = true;
           }
         }
@@ -323,58 +309,31 @@ final class ColumnGeneration {
   }
 
   /** Asks the exact cost of the columns in use; whether any changed. */
-  private boolean settle(int[] now) {
-    boolean changed = false;
-    for (int j = 0; j < now.length; j++) {
-      if (last.use()[j] > USED && !problem.pool().isExact(now[j])) {
-        long before = problem.pool().cost(now[j]);
-        problem.settle(now[j]);
-        long after = problem.pool().cost(now[j]);
-        changed |= counting ? after >= RelaxedDay.NEVER : after != before;
-        if (after >= RelaxedDay.NEVER) {
-          columns.remove(now[j]);
-        }
-      }
-    }
+  private boolean settle() {
+    boolean changed = problem.settleUsed(asked, last.use(), counting);
+    columns.removeIf(column -> !problem.possible(column));
     return changed;
   }
 
   /** Adds violated cuts and solves again, until none is found or nothing is left to do. */
   void cut(int mostRounds) {
     for (int round = 0;
-        round < mostRounds && last != null && last.usable() && !isWhole();
+        round < mostRounds && last != null && last.usable() && !last.isWhole();
         round++) {
       List<RowCut> found = SubsetRows.violated(problem, asked, last.use(), cuts, CUTS_PER_ROUND);
       if (found.isEmpty() || problem.work().spent() || best == null || best.value() >= enough) {
         return;
       }
-      List<RowCut> priced = new ArrayList<>();
-      for (int k = 0; k < cuts.size(); k++) {
-        if (last.prices().cut()[k] > 0) {
-          priced.add(cuts.get(k));
-        }
-      }
       cuts.clear();
-      cuts.addAll(priced);
+      cuts.addAll(last.prices().pricedCuts());
       cuts.addAll(found);
       solve();
     }
   }
 
-  /** Whether the last LP answer is whole: every column all or nothing. */
-  boolean isWhole() {
-    return last != null
-        && last.usable()
-        && Arrays.stream(last.use()).allMatch(x -> Math.abs(x - Math.rint(x)) < 1e-6);
-  }
-
   /** {@return best whole-number bound so far; null where there is none} */
   WeekBound bound() {
     return best;
-  }
-
-  boolean settled() {
-    return settled;
   }
 
   /** {@return columns the LP knows, rising} */

@@ -67,6 +67,28 @@ final class DayDuals {
         + (kind.local(cut.third()) >= 0 ? 1 : 0);
   }
 
+  /**
+   * Reduced cost of a set, or of what is served of a day so far.
+   *
+   * @param set local numbers, one bit each
+   * @param costSixtieths its cost, extra prices included
+   * @return parts
+   */
+  long reduced(long[] set, long costSixtieths) {
+    long reduced = costScale * costSixtieths;
+    long once = 0;
+    long twice = 0;
+    for (int w = 0; w < set.length; w++) {
+      for (long left = set[w]; left != 0; left &= left - 1) {
+        int j = w * Long.SIZE + Long.numberOfTrailingZeros(left);
+        reduced -= cover[j];
+        twice |= once & cutsOf[j];
+        once |= cutsOf[j];
+      }
+    }
+    return reduced + sum(twice);
+  }
+
   /** {@return sum of the prices of some cuts, given as bits} */
   long sum(long cuts) {
     long sum = 0;

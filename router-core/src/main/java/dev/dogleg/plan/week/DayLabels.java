@@ -114,7 +114,6 @@ final class DayLabels implements RelaxedDay.RunSink {
    */
   boolean run() {
     from = -1;
-    Arrays.fill(toMemory, 0);
     for (int j = 0; j < day.n; j++) {
       if (!day.tooLate(day.start(), day.from, j)) {
         goTo(j, 0, 0, 0);
@@ -144,14 +143,9 @@ final class DayLabels implements RelaxedDay.RunSink {
     from = label;
     for (int j = 0; j < day.n; j++) {
       boolean known = (memory[label * words + (j >>> 6)] >>> j & 1) != 0;
-      if (!known && !day.first[j] && !day.tooLate(i, a[label], j)) {
-        if (carried[label] + load.points[j] > load.most) {
-          continue;
-        }
+      boolean tooMuch = carried[label] + load.points[j] > load.most;
+      if (!known && !tooMuch && !day.first[j] && !day.tooLate(i, a[label], j)) {
         goTo(j, c[label], halves[label], carried[label]);
-        for (int w = 0; w < words; w++) {
-          toMemory[w] = memory[label * words + w];
-        }
         day.step(i, a[label], b[label], 0, taken[label], j, this);
       }
     }

@@ -31,6 +31,7 @@ final class DayPricer {
   private final int mostLabels;
   private final BooleanSupplier stop;
   private DayDuals duals;
+  private long steps;
 
   /**
    * A day that helps.
@@ -41,8 +42,6 @@ final class DayPricer {
    * @param helps whether it is below the limit asked with
    */
   record Day(List<Integer> locals, long costSixtieths, ColumnPool.Known known, boolean helps) {}
-
-  private long steps;
 
   /**
    * What a search for cheap days found.
@@ -114,7 +113,7 @@ final class DayPricer {
         Arrays.sort(locals);
         long cost = exact.of(day.order(), mostHelpful(day, locals, limit));
         if (cost < OrderCost.IMPOSSIBLE) {
-          days.add(day(locals, cost + extra(locals), ColumnPool.Known.GUESS, true));
+          days.add(day(locals, cost + kind.extraSixtieths(locals), ColumnPool.Known.GUESS, true));
         }
       }
     }
@@ -126,28 +125,16 @@ final class DayPricer {
     if (duals.costScale == 0) {
       return day.costSixtieths() + day.costSixtieths() / 4 + FAR;
     }
-    return Math.floorDiv(limit - reduced(locals, 0), duals.costScale) - extra(locals);
+    return Math.floorDiv(limit - duals.reduced(set(locals), 0), duals.costScale)
+        - kind.extraSixtieths(locals);
   }
 
-  /** Reduced cost of a set of a cost, extra prices included. */
-  private long reduced(int[] locals, long costSixtieths) {
-    long reduced = duals.costScale * costSixtieths;
-    long once = 0;
-    long twice = 0;
+  private long[] set(int[] locals) {
+    long[] words = new long[near.words()];
     for (int j : locals) {
-      reduced -= duals.cover[j];
-      twice |= once & duals.cutsOf[j];
-      once |= duals.cutsOf[j];
+      words[j >>> 6] |= 1L << j;
     }
-    return reduced + duals.sum(twice);
-  }
-
-  private long extra(int[] locals) {
-    long sum = 0;
-    for (int j : locals) {
-      sum += kind.extraSixtieths(j);
-    }
-    return sum;
+    return words;
   }
 
   private static Day day(int[] locals, long cost, ColumnPool.Known known, boolean helps) {
@@ -171,10 +158,10 @@ final class DayPricer {
     long[] reduced = new long[sweep.size()];
     long least = limit;
     for (int s = 0; s < reduced.length; s++) {
-      int[] set = sweep.set(s);
-      long exactCost = settled.applyAsLong(set);
+      int[] locals = sweep.set(s);
+      long exactCost = settled.applyAsLong(locals);
       long cost = Math.max(exactCost, sweep.cost(s));
-      reduced[s] = cost >= RelaxedDay.NEVER ? RelaxedDay.NEVER : reduced(set, cost);
+      reduced[s] = cost >= RelaxedDay.NEVER ? RelaxedDay.NEVER : duals.reduced(set(locals), cost);
       least = Math.min(least, reduced[s]);
     }
     List<Day> days =

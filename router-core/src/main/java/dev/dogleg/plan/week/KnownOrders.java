@@ -311,10 +311,7 @@ final class KnownOrders {
   }
 
   private long exactCost(Known day) {
-    long extra = 0;
-    for (int local : day.order) {
-      extra += kind.extraSixtieths(local);
-    }
+    long extra = kind.extraSixtieths(day.order);
     long guess = day.cost - extra;
     for (int part = 128; part >= 8; part /= 4) {
       long cost = exactOrder.of(day.order, guess + guess / part + 1);

@@ -62,6 +62,11 @@ final class MasterLp {
       return usable;
     }
 
+    /** {@return whether every column is used all or not at all} */
+    boolean isWhole() {
+      return usable && Arrays.stream(use).allMatch(x -> Math.abs(x - Math.rint(x)) < 1e-6);
+    }
+
     double[] use() {
       return use;
     }

@@ -9,6 +9,8 @@ package dev.dogleg.plan.week;
  * @param work counter and limit
  */
 record MasterProblem(WeekModel model, ColumnPool pool, SetCosts costs, WorkCount work) {
+  private static final double USED = 1e-7;
+
   /** Objective of leaving out a booking. */
   long leftOut(int booking, boolean counting) {
     if (counting) {
@@ -28,5 +30,31 @@ record MasterProblem(WeekModel model, ColumnPool pool, SetCosts costs, WorkCount
       }
       pool.settle(column, costs.least(kind, locals));
     }
+  }
+
+  /**
+   * Asks the exact costs of the columns in use.
+   *
+   * @param columns columns of an LP
+   * @param use how much of each is chosen
+   * @param counting objective: counted bookings left out, else cost
+   * @return whether the LP is another one now
+   */
+  boolean settleUsed(int[] columns, double[] use, boolean counting) {
+    boolean changed = false;
+    for (int j = 0; j < columns.length; j++) {
+      if (use[j] > USED && !pool.isExact(columns[j])) {
+        long before = pool.cost(columns[j]);
+        settle(columns[j]);
+        long after = pool.cost(columns[j]);
+        changed |= counting ? after >= RelaxedDay.NEVER : after != before;
+      }
+    }
+    return changed;
+  }
+
+  /** Whether a column can be driven, as far as is known. */
+  boolean possible(int column) {
+    return pool.cost(column) < RelaxedDay.NEVER;
   }
 }

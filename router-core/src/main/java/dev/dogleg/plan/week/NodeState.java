@@ -1,6 +1,7 @@
 package dev.dogleg.plan.week;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * What is still open in a part of the search: the columns allowed, the bookings that must be
@@ -16,6 +17,12 @@ final class NodeState {
   NodeState(int[] columns, boolean[] mustServe) {
     this.columns = columns;
     this.mustServe = mustServe;
+  }
+
+  /** {@return the whole week: every column of the pool} */
+  static NodeState everything(MasterProblem problem) {
+    return new NodeState(
+        IntStream.range(0, problem.pool().size()).toArray(), new boolean[problem.model().size()]);
   }
 
   int[] columns() {

@@ -118,17 +118,17 @@ final class PricedProof {
 
   /** A better week from the columns seen: those cheapest at the present prices. */
   private void dive(int limit, ColumnGeneration cost) {
-    if (cost.bound() == null || cost.bound().value() >= ceiling(limit)) {
+    if (cost.bound().value() >= ceiling(limit)) {
       return;
     }
     WeekBound bound = cost.bound();
     ColumnPool pool = seen.pool();
-    long[] reduced = new long[pool.size()];
-    Arrays.setAll(reduced, c -> bound.reducedCost(c) - bound.least(pool.kind(c)));
-    long[] sorted = reduced.clone();
+    long[] excess = new long[pool.size()];
+    Arrays.setAll(excess, c -> bound.excess(pool, c));
+    long[] sorted = excess.clone();
     Arrays.sort(sorted);
     long most = sorted[Math.min(sorted.length, DIVE_COLUMNS) - 1];
-    int[] columns = IntStream.range(0, reduced.length).filter(c -> reduced[c] <= most).toArray();
+    int[] columns = IntStream.range(0, excess.length).filter(c -> excess[c] <= most).toArray();
     NodeState some = new NodeState(columns, new boolean[seen.model().size()]);
     BranchTree tree = new BranchTree(seen, limit, known(limit), ceiling(limit), 1, this::better);
     tree.grow(some, List.of(), cost.cuts(), cost.columns());
@@ -163,7 +163,8 @@ final class PricedProof {
       if (pool == null) {
         return false;
       }
-      BranchTree tree = branch(limit, pool, ceiling, cost, bound);
+      MasterProblem listed = new MasterProblem(seen.model(), pool, seen.costs(), seen.work());
+      BranchTree tree = branch(limit, listed, ceiling, cost, bound);
       if (limit == leftOutBound) {
         costBound = Math.max(costBound, Math.min(tree.bound(), best.costSixtieths()));
       }
@@ -172,7 +173,6 @@ final class PricedProof {
       }
       if (best.leftOutCounted() <= limit && best.costSixtieths() < ceiling) {
         close(limit, tree.search());
-        MasterProblem listed = new MasterProblem(seen.model(), pool, seen.costs(), seen.work());
         best = new EqualWeeks(listed, best, bound).least();
         return true;
       }
@@ -198,16 +198,11 @@ final class PricedProof {
   }
 
   private BranchTree branch(
-      int limit, ColumnPool pool, long ceiling, ColumnGeneration cost, WeekBound bound) {
-    MasterProblem room = new MasterProblem(seen.model(), pool, seen.costs(), seen.work());
-    int[] every = IntStream.range(0, pool.size()).toArray();
+      int limit, MasterProblem listed, long ceiling, ColumnGeneration cost, WeekBound bound) {
     BranchTree tree =
-        new BranchTree(room, limit, known(limit), ceiling, Integer.MAX_VALUE / 4, this::better);
+        new BranchTree(listed, limit, known(limit), ceiling, Integer.MAX_VALUE / 4, this::better);
     tree.grow(
-        new NodeState(every, new boolean[seen.model().size()]),
-        List.of(bound),
-        cost.cuts(),
-        start(pool, bound));
+        NodeState.everything(listed), List.of(bound), cost.cuts(), start(listed.pool(), bound));
     take(tree);
     return tree;
   }

@@ -1,5 +1,7 @@
 package dev.dogleg.plan.week;
 
+import java.util.Arrays;
+
 /** Keeps the partial days that may still end with a reduced cost of no more than so much. */
 final class ReducedKeep implements SetSweep.Keep {
   private final DayDuals duals;
@@ -24,25 +26,12 @@ final class ReducedKeep implements SetSweep.Keep {
 
   @Override
   public boolean keep(long[] set, int last, int a, int b, long cost, boolean taken) {
-    long reduced = duals.costScale * cost;
-    long once = 0;
-    long twice = 0;
-    int size = 0;
-    for (int w = 0; w < set.length; w++) {
-      for (long left = set[w]; left != 0; left &= left - 1) {
-        int j = w * Long.SIZE + Long.numberOfTrailingZeros(left);
-        reduced -= duals.cover[j];
-        twice |= once & duals.cutsOf[j];
-        once |= duals.cutsOf[j];
-        size++;
-      }
-    }
     // The only visit of a day needs no break.
-    if (size == 1 && !taken) {
+    if (!taken && Arrays.stream(set).map(Long::bitCount).sum() == 1) {
       return true;
     }
     long rest = floor.of(last, -1, a, taken);
-    reduced += duals.sum(twice);
+    long reduced = duals.reduced(set, cost);
     return rest < RelaxedDay.NEVER
         && reduced + rest <= most
         && reduced + fill.of(set, 0, a, taken) <= most;

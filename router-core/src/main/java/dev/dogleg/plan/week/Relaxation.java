@@ -20,7 +20,6 @@ final class Relaxation {
   private static final int CUTS_PER_ROUND = 20;
   private static final int MOST_ROUNDS = 400;
   private static final int MOST_COLUMNS = 700;
-  private static final double USED = 1e-7;
 
   private final MasterProblem problem;
   private final NodeState state;
@@ -101,21 +100,9 @@ final class Relaxation {
 
   /** Asks the exact cost of the columns in use; whether any changed. */
   private boolean settle() {
-    boolean changed = false;
-    for (int j = 0; j < columns.length; j++) {
-      if (last.use()[j] > USED && !problem.pool().isExact(columns[j])) {
-        long before = problem.pool().cost(columns[j]);
-        problem.settle(columns[j]);
-        long after = problem.pool().cost(columns[j]);
-        changed |= counting ? after >= RelaxedDay.NEVER : after != before;
-      }
-    }
-    columns = Arrays.stream(columns).filter(this::possible).toArray();
+    boolean changed = problem.settleUsed(columns, last.use(), counting);
+    columns = Arrays.stream(columns).filter(problem::possible).toArray();
     return changed;
-  }
-
-  private boolean possible(int column) {
-    return problem.pool().cost(column) < RelaxedDay.NEVER;
   }
 
   /** Adds violated cuts and solves again, until none is found or nothing is left to do. */
@@ -133,14 +120,8 @@ final class Relaxation {
 
   private void dropIdleCuts() {
     if (cuts.size() > 3 * CUTS_PER_ROUND) {
-      List<RowCut> priced = new ArrayList<>();
-      for (int k = 0; k < cuts.size(); k++) {
-        if (last.prices().cut()[k] > 0) {
-          priced.add(cuts.get(k));
-        }
-      }
       cuts.clear();
-      cuts.addAll(priced);
+      cuts.addAll(last.prices().pricedCuts());
     }
   }
 
@@ -196,9 +177,7 @@ final class Relaxation {
 
   /** Whether the last LP answer is whole: every column all or nothing. */
   boolean isWhole() {
-    return last != null
-        && last.usable()
-        && Arrays.stream(last.use()).allMatch(x -> Math.abs(x - Math.rint(x)) < 1e-6);
+    return last != null && last.isWhole();
   }
 
   /** {@return best whole-number bound so far; null where the LP never answered} */

@@ -2,6 +2,7 @@ package dev.dogleg.plan.week;
 
 import dev.dogleg.itinerary.WeekCertificate;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Prices (duals) of the master's rows in fixed point: whole numbers, {@code scale} parts to the
@@ -44,6 +45,11 @@ final class RowPrices {
 
   long[] cut() {
     return cut;
+  }
+
+  /** {@return the cuts that have a price} */
+  List<RowCut> pricedCuts() {
+    return IntStream.range(0, cut.length).filter(k -> cut[k] > 0).mapToObj(cuts::get).toList();
   }
 
   /** Parts of a sixtieth. */

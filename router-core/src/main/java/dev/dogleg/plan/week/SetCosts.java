@@ -53,10 +53,7 @@ final class SetCosts {
     int[] locals = set.clone();
     Arrays.sort(locals);
     work.count(STEPS);
-    long extra = 0;
-    for (int local : locals) {
-      extra += kind.extraSixtieths(local);
-    }
+    long extra = kind.extraSixtieths(locals);
     if (locals.length <= SetDays.MOST) {
       SetDays.Bounds bounds =
           engines.computeIfAbsent(kind, k -> new SetDays(k.model())).bounds(locals, EFFORT);

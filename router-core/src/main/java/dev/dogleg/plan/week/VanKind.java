@@ -11,6 +11,7 @@ import dev.dogleg.schedule.DayModel;
 import dev.dogleg.time.TimeWindow;
 import dev.dogleg.travel.TravelTimes;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -94,7 +95,7 @@ final class VanKind {
     this.extra = likeness.extras().stream().mapToLong(Long::longValue).toArray();
     this.booking = likeness.bookings().stream().mapToInt(Integer::intValue).toArray();
     this.local = new int[week.size()];
-    java.util.Arrays.fill(local, -1);
+    Arrays.fill(local, -1);
     for (int k = 0; k < booking.length; k++) {
       local[booking[k]] = k;
     }
@@ -137,6 +138,11 @@ final class VanKind {
 
   long extraSixtieths(int localNumber) {
     return extra[localNumber];
+  }
+
+  /** {@return sum of the extra prices of some local bookings} */
+  long extraSixtieths(int[] locals) {
+    return Arrays.stream(locals).mapToLong(local -> extra[local]).sum();
   }
 
   /** {@return the day with all visits that may be asked for, numbered by local numbers} */

@@ -168,7 +168,7 @@ final class WeekBound {
   /** Whether a column can be in a week whose objective is at most {@code most}. */
   boolean mayBeIn(int column, long most) {
     long room = Math.subtractExact(Math.multiplyExact(most, prices.scale()), scaled);
-    return reducedCost(column) - least[problem.pool().kind(column)] <= room;
+    return !over(problem.pool(), column, room);
   }
 
   long[] leastByKind() {

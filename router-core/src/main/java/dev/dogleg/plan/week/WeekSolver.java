@@ -13,12 +13,12 @@ import java.util.stream.IntStream;
 /**
  * The way from a request to a proven week: search, count, cost.
  *
- * <p>Maintainers: the number left out is settled first. Its LP, rounded up, is a first limit; a
- * tree looks for the cheapest week within it; only if the tree shows that there is none the limit
- * grows by one. So the trap that the count LP says 0 where no such week exists costs time, not
- * truth. The tree works over every set of every van-day, with exact costs on demand; where there
- * are too many sets, those that the search has seen are put together anew, and nothing is said of
- * the cost.
+ * <p>Maintainers: few bookings a van-day, and all their sets are listed; more, and prices prove the
+ * week ({@link PricedProof}). Where that leaves something open, all sets are listed after all, if
+ * there are not too many. Over a list the number left out is settled first: its LP, rounded up, is
+ * a first limit; a tree looks for the cheapest week within it; only if the tree shows that there is
+ * none the limit grows by one. So the trap that the count LP says 0 where no such week exists costs
+ * time, not truth.
  */
 final class WeekSolver {
   private static final int SEARCH_ROUNDS = 300_000;
@@ -196,7 +196,7 @@ final class WeekSolver {
   }
 
   private void proveOver(MasterProblem problem) {
-    NodeState all = everything(problem.pool());
+    NodeState all = NodeState.everything(problem);
     int counted = model.countedBookings();
     int[] start = start(problem.pool());
     Relaxation count =
@@ -249,10 +249,6 @@ final class WeekSolver {
       }
       leftOutBound++;
     }
-  }
-
-  private NodeState everything(ColumnPool pool) {
-    return new NodeState(IntStream.range(0, pool.size()).toArray(), new boolean[model.size()]);
   }
 
   private static int[] merged(int[] some, int[] more) {
