@@ -123,9 +123,9 @@ public final class RoadWeeks {
     return new WeekRequest(days, bookings, Prices.STARTER, seed, shape.effort);
   }
 
-  /** Tanks of 150 to 200 litres. */
+  /** Tanks of 80 to 130 litres, as small vans have (from memory): most days fill up once. */
   private int litres() {
-    return 150_000 + 10_000 * random.nextInt(6);
+    return 80_000 + 10_000 * random.nextInt(6);
   }
 
   private Optional<WaterTerms> water(Map<String, Pet> byId, WaterUse tank, int home) {

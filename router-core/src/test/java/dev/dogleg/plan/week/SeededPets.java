@@ -4,6 +4,7 @@ import dev.dogleg.groom.StarterTables;
 import dev.dogleg.groom.TableRow;
 import dev.dogleg.itinerary.WaterUse;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.SplittableRandom;
 
@@ -11,8 +12,7 @@ import java.util.SplittableRandom;
  * Invented pets, one a booking, by seed: what the starter rules speak of, the minutes of the
  * starter table of grooms, and water.
  *
- * <p>How common each kind is is invented, and so is the water: 30 to 60 litres a dog, more than the
- * starter table's, so that most days have to fill up once.
+ * <p>How common each kind is is invented; water is the starter table's.
  */
 final class SeededPets {
   /** What a pet is, in the words of the starter tables. */
@@ -41,9 +41,9 @@ final class SeededPets {
   }
 
   private static final List<TableRow> TIMES = StarterTables.rows("groom-times.csv");
+  private static final List<TableRow> WATER = StarterTables.rows("water.csv");
   private static final List<String> SIZES = List.of("TINY", "SMALL", "MEDIUM", "LARGE", "GIANT");
   private static final int[] SIZE_PERCENT = {15, 35, 25, 20, 5};
-  private static final int[] LITRES = {30, 35, 42, 50, 57};
   private static final List<String> COATS = List.of("SMOOTH", "DOUBLE", "WIRE", "CURLY", "LONG");
   private static final int[] COAT_PERCENT = {20, 20, 10, 30, 20};
   private static final int CAT_PERCENT = 12;
@@ -73,7 +73,7 @@ final class SeededPets {
         cat ? (percent(random, 50) ? "SMOOTH" : "LONG") : COATS.get(pick(random, COAT_PERCENT));
     String species = cat ? "cat" : "dog";
     String service = service(random, cat, coat);
-    int litres = LITRES[size] + random.nextInt(4);
+    int litres = litres(service, SIZES.get(size), coat);
     return new Pet(
         species,
         SIZES.get(size),
@@ -107,6 +107,19 @@ final class SeededPets {
         .mapToInt(row -> Integer.parseInt(row.cell("minutes")))
         .findFirst()
         .orElseThrow(() -> new IllegalStateException(species + " " + service + " " + coat));
+  }
+
+  /** The row that says most of the pet: its service, its coat, its size. */
+  private static int litres(String service, String size, String coat) {
+    return WATER.stream()
+        .filter(row -> row.cell("service").equals(service) || row.cell("service").equals("any"))
+        .filter(row -> row.cell("size").equals(size) || row.cell("size").equals("any"))
+        .filter(row -> row.cell("coat").equals(coat) || row.cell("coat").equals("any"))
+        .max(
+            Comparator.comparing((TableRow row) -> row.cell("service").equals(service))
+                .thenComparing(row -> row.cell("coat").equals(coat)))
+        .map(row -> Integer.parseInt(row.cell("litres")))
+        .orElseThrow(() -> new IllegalStateException(service + " " + size + " " + coat));
   }
 
   private static boolean percent(SplittableRandom random, int share) {
