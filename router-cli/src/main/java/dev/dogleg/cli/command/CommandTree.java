@@ -3,6 +3,7 @@ package dev.dogleg.cli.command;
 import dev.dogleg.cli.console.Console;
 import dev.dogleg.cli.console.ExitCode;
 import dev.dogleg.fault.FaultException;
+import dev.dogleg.plan.week.WeekPlanner;
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import picocli.CommandLine;
@@ -36,10 +37,22 @@ public final class CommandTree {
    * @return exit code, 0..6
    */
   public static int run(Surroundings surroundings, String... args) {
+    return run(surroundings, WeekPlanner::certified, args);
+  }
+
+  /**
+   * Runs one command line with weeks planned by somebody.
+   *
+   * @param surroundings console, clock, folders
+   * @param planning who answers a week's request
+   * @param args command line
+   * @return exit code, 0..6
+   */
+  static int run(Surroundings surroundings, WeekPlanning planning, String... args) {
     Console console = surroundings.console();
     CommandLine line = new CommandLine(new CommandTree());
-    line.addSubcommand(new DemoCommand(surroundings));
-    line.addSubcommand(new PlanCommand(surroundings));
+    line.addSubcommand(new DemoCommand(surroundings, planning));
+    line.addSubcommand(new PlanCommand(surroundings, planning));
     line.addSubcommand(new CheckCommand(surroundings));
     line.addSubcommand(new FindCommand(surroundings));
     line.addSubcommand(new HowLongCommand(surroundings));

@@ -18,6 +18,7 @@ import picocli.CommandLine.Option;
     mixinStandardHelpOptions = true)
 final class DemoCommand implements Callable<Integer> {
   private final Surroundings surroundings;
+  private final WeekPlanning planning;
 
   @Option(
       names = "--out",
@@ -25,8 +26,9 @@ final class DemoCommand implements Callable<Integer> {
       description = "Where the files go. Default: demo-out in the project folder.")
   private Path out;
 
-  DemoCommand(Surroundings surroundings) {
+  DemoCommand(Surroundings surroundings, WeekPlanning planning) {
     this.surroundings = surroundings;
+    this.planning = planning;
   }
 
   @Override
@@ -49,7 +51,7 @@ final class DemoCommand implements Callable<Integer> {
             OptionalLong.empty(),
             false,
             false);
-    ExitCode end = new PlanRun(surroundings, order).run();
+    ExitCode end = new PlanRun(surroundings, order, planning).run();
     console.say("The book it came from: " + book);
     console.say(
         "The whole week: %s plan %s --days 5"

@@ -22,6 +22,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true)
 final class PlanCommand implements Callable<Integer> {
   private final Surroundings surroundings;
+  private final WeekPlanning planning;
 
   @Spec private CommandSpec spec;
   @Mixin private BookChoice choice;
@@ -71,8 +72,9 @@ final class PlanCommand implements Callable<Integer> {
   @Option(names = "--strict", description = "Write nothing where anything needs a look.")
   private boolean strict;
 
-  PlanCommand(Surroundings surroundings) {
+  PlanCommand(Surroundings surroundings, WeekPlanning planning) {
     this.surroundings = surroundings;
+    this.planning = planning;
   }
 
   @Override
@@ -93,6 +95,6 @@ final class PlanCommand implements Callable<Integer> {
             effort == null ? OptionalLong.empty() : OptionalLong.of(effort),
             fresh,
             strict);
-    return new PlanRun(surroundings, order).run().number();
+    return new PlanRun(surroundings, order, planning).run().number();
   }
 }

@@ -58,10 +58,12 @@ final class PlanRun {
   private final Surroundings surroundings;
   private final Console console;
   private final Order order;
+  private final WeekPlanning planning;
   private final Faults faults = new Faults();
 
-  PlanRun(Surroundings surroundings, Order order) {
+  PlanRun(Surroundings surroundings, Order order, WeekPlanning planning) {
     this.surroundings = surroundings;
+    this.planning = planning;
     this.console = surroundings.console();
     this.order = order;
   }
@@ -82,7 +84,7 @@ final class PlanRun {
     }
     List<LocalDate> dates = first.get().datesUntil(first.get().plusDays(order.days())).toList();
     if (order.days() > 1 || saysMore(input)) {
-      Optional<ExitCode> end = new WeekRun(surroundings, order, input, faults).run(dates);
+      Optional<ExitCode> end = new WeekRun(surroundings, order, input, faults, planning).run(dates);
       return end.isPresent() ? end.get() : stopped();
     }
     Calendar calendar = new Calendar(input.book().business(), order.from().orElse(tomorrow));

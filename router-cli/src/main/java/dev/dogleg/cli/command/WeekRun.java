@@ -47,9 +47,16 @@ final class WeekRun {
   private final BookInput input;
   private final Faults faults;
   private final PlanOutput output;
+  private final WeekPlanning planning;
 
-  WeekRun(Surroundings surroundings, PlanRun.Order order, BookInput input, Faults faults) {
+  WeekRun(
+      Surroundings surroundings,
+      PlanRun.Order order,
+      BookInput input,
+      Faults faults,
+      WeekPlanning planning) {
     this.surroundings = surroundings;
+    this.planning = planning;
     this.console = surroundings.console();
     this.order = order;
     this.input = input;
@@ -135,8 +142,7 @@ final class WeekRun {
     WeekPlanner.Solved solved;
     try (Interruption interruption = new Interruption(console)) {
       try (Progress bar = console.progress(task(week))) {
-        solved =
-            WeekPlanner.certified(week.request(), new WeekBar(bar, console), interruption::asked);
+        solved = planning.certified(week.request(), new WeekBar(bar, console), interruption::asked);
       }
       WeekPlan plan = solved.plan();
       ProofAudit proof =
