@@ -5,9 +5,10 @@ import dev.dogleg.audit.TriedSets.OneSet;
 import dev.dogleg.itinerary.Proof;
 import dev.dogleg.itinerary.WeekBooking;
 import dev.dogleg.itinerary.WeekCertificate;
-import dev.dogleg.itinerary.WeekCertificate.Search;
 import dev.dogleg.itinerary.WeekPlan;
 import dev.dogleg.itinerary.WeekRequest;
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -19,7 +20,7 @@ import java.util.stream.IntStream;
  * certificate.
  */
 public final class CertificateAudit {
-  /** Work where nobody names another: about a second on a week too large for every set. */
+  /** Work where nobody names another: one or two seconds on a week too large for every set. */
   public static final long USUAL_WORK = 400_000_000L;
 
   private final WeekRequest request;
@@ -42,8 +43,8 @@ public final class CertificateAudit {
    * @param plan the answer
    * @param certificate what its proof rests on; {@link WeekCertificate#NONE} is enough for a week
    *     of one van-day, and for one that is not said to be the best
-   * @param work how many seconds of days may be looked at to find the least cost of sets, 0 or
-   *     more; the answer depends on it, not on the machine
+   * @param work how many steps may be taken to look at sets (a set's visits with one of them last,
+   *     a second of a day), 0 or more; the answer depends on it, not on the machine
    * @return findings, and on what the proof holds
    */
   public static ProofAudit check(
@@ -73,18 +74,18 @@ public final class CertificateAudit {
     if (!found.inOrder().isEmpty()) {
       return answer(Ground.SMALL_SETS, 0);
     }
-    TriedSets tried = TriedSets.of(request, priced.bookings(), certificate.vanDays(), work / 2);
-    int size = affordable(tried, work / 2);
-    List<OneSet> sets =
-        tried.sets().stream().filter(set -> set.bookings().cardinality() <= size).toList();
     int last = certificate.searches().size() - 1;
+    long[] most = new long[last + 1];
+    Arrays.fill(most, DearestWeek.of(request));
+    most[last] = plan.costSixtieths() - 1;
+    SetNeeds needs = new SetNeeds(certificate, most);
+    TriedSets tried =
+        TriedSets.of(request, priced.bookings(), certificate.vanDays(), needs::of, work);
     for (int s = 0; s <= last; s++) {
-      long most = s == last ? plan.costSixtieths() - 1 : DearestWeek.of(request);
-      new SearchCheck(certificate, s, priced, sets, most, found).check();
+      new SearchCheck(certificate, s, priced, tried.sets(), most[s], found).check();
     }
     limits();
-    boolean all = tried.all() && sets.size() == tried.sets().size();
-    return answer(all ? Ground.EVERY_SET : Ground.SMALL_SETS, all ? 0 : size);
+    return tried.all() ? answer(Ground.EVERY_SET, 0) : answer(Ground.SMALL_SETS, tried.size());
   }
 
   /** The last search is of what the plan leaves out; the one before excludes that it is less. */
@@ -98,28 +99,6 @@ public final class CertificateAudit {
     }
   }
 
-  /** Up to which size the sets tried can be held against every bound. */
-  private int affordable(TriedSets tried, long work) {
-    long perSet = 0;
-    for (Search search : certificate.searches()) {
-      perSet +=
-          search.parts().stream()
-              .flatMap(part -> part.bounds().stream())
-              .mapToLong(bound -> 8L + bound.cuts().size())
-              .sum();
-    }
-    int size = Math.min(tried.size(), request.bookings().size());
-    while (size > 0) {
-      int most = size;
-      long many = tried.sets().stream().filter(set -> set.bookings().cardinality() <= most).count();
-      if (many <= work / Math.max(1, perSet)) {
-        return size;
-      }
-      size--;
-    }
-    return size;
-  }
-
   /** Without a certificate: a week of one van-day, where every set can be tried. */
   private ProofAudit bare(long work) {
     boolean nothing = request.bookings().isEmpty();
@@ -130,15 +109,12 @@ public final class CertificateAudit {
     }
     List<List<Integer>> kinds =
         IntStream.range(0, request.days().size()).mapToObj(List::of).toList();
-    TriedSets tried = TriedSets.of(request, priced.bookings(), kinds, work);
-    if (!tried.all()) {
-      return answer(Ground.DAY_ALONE, 0);
-    }
-    int fewest = counted(null);
-    long least = leftOut(null);
+    TriedSets tried = TriedSets.of(request, priced.bookings(), kinds, this::beats, work);
+    int fewest = counted(new BitSet());
+    long least = leftOut(new BitSet());
     for (OneSet set : tried.sets()) {
-      int left = counted(set);
-      long cost = Math.addExact(set.costSixtieths(), leftOut(set));
+      int left = counted(set.bookings());
+      long cost = Math.addExact(set.costSixtieths(), leftOut(set.bookings()));
       if (left < fewest || (left == fewest && cost < least)) {
         fewest = left;
         least = cost;
@@ -153,25 +129,34 @@ public final class CertificateAudit {
       text = text.formatted(least, plan.costSixtieths());
       found.week("not-best", "", plan.costSixtieths(), least, text);
     }
-    return answer(Ground.EVERY_SET, 0);
+    return answer(tried.all() ? Ground.EVERY_SET : Ground.DAY_ALONE, 0);
   }
 
-  private int counted(OneSet set) {
+  /** What a day must cost that is no better than the plan. */
+  private long beats(int kind, BitSet set, long known, WorkLeft work) {
+    work.spend(priced.bookings().size());
+    int left = counted(set);
+    if (left > plan.leftOutCounted()) {
+      return known;
+    }
+    return left < plan.leftOutCounted()
+        ? DaySeconds.NEVER
+        : Math.max(known, Math.subtractExact(plan.costSixtieths(), leftOut(set)));
+  }
+
+  private int counted(BitSet served) {
+    List<WeekBooking> bookings = priced.bookings();
     return (int)
-        IntStream.range(0, priced.bookings().size())
-            .filter(i -> !serves(set, i) && priced.bookings().get(i).counted())
+        IntStream.range(0, bookings.size())
+            .filter(i -> !served.get(i) && bookings.get(i).counted())
             .count();
   }
 
-  private long leftOut(OneSet set) {
+  private long leftOut(BitSet served) {
     List<WeekBooking> bookings = priced.bookings();
     return IntStream.range(0, bookings.size())
-        .filter(i -> !serves(set, i))
+        .filter(i -> !served.get(i))
         .mapToLong(i -> bookings.get(i).leftOutSixtieths())
         .sum();
-  }
-
-  private static boolean serves(OneSet set, int booking) {
-    return set != null && set.bookings().get(booking);
   }
 }

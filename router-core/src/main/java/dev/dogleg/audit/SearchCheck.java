@@ -129,7 +129,8 @@ final class SearchCheck {
     int other = certificate.bookingIds().indexOf(split.otherId());
     BitSet here = kept[number];
     for (int s = here.nextSetBit(0); s >= 0; s = here.nextSetBit(s + 1)) {
-      here.set(s, agrees(split, part.holds(), sets.get(s), one, other));
+      OneSet set = sets.get(s);
+      here.set(s, agrees(split, part.holds(), set.kind(), set.bookings(), one, other));
     }
     switch (split.asks()) {
       case LEFT_OUT -> must[number].set(one, must[number].get(one) || !part.holds());
@@ -141,14 +142,24 @@ final class SearchCheck {
     }
   }
 
-  private static boolean agrees(Split split, boolean holds, OneSet set, int one, int other) {
-    boolean serves = set.bookings().get(one);
+  /**
+   * Whether a set may be chosen on one side of a question.
+   *
+   * @param split the question
+   * @param holds the side
+   * @param kind the set's kind of van-day
+   * @param set its bookings
+   * @param one number of the booking asked about
+   * @param other number of the other, where there is one
+   */
+  static boolean agrees(Split split, boolean holds, int kind, BitSet set, int one, int other) {
+    boolean serves = set.get(one);
     return switch (split.asks()) {
       case LEFT_OUT -> !holds || !serves;
-      case ON_KIND -> !serves || (set.kind() == split.kind()) == holds;
+      case ON_KIND -> !serves || (kind == split.kind()) == holds;
       case WITH -> {
-        boolean both = serves && set.bookings().get(other);
-        yield holds ? serves == set.bookings().get(other) : !both;
+        boolean both = serves && set.get(other);
+        yield holds ? serves == set.get(other) : !both;
       }
     };
   }

@@ -8,18 +8,21 @@ import dev.dogleg.itinerary.WeekDay;
 import dev.dogleg.itinerary.WeekRequest;
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
+import java.util.Set;
 
 /**
- * The sets of bookings that the audit tried itself, with what each costs on a kind of van-day,
- * extra prices included.
+ * The sets of bookings that cost less than they must, as far as the audit tried them itself;
+ * smaller sets first, on each van-day as far as its share of the work goes.
+ *
+ * <p>Maintainers: a set of which simple bounds say that it costs enough is passed over; only others
+ * are tried second by second.
  */
 final class TriedSets {
+  private final Need need;
   private final List<OneSet> sets = new ArrayList<>();
   private int size = Integer.MAX_VALUE;
-  private boolean all = true;
 
   /**
    * A set.
@@ -31,10 +34,42 @@ final class TriedSets {
    */
   record OneSet(int kind, BitSet bookings, long costSixtieths) {}
 
-  /** What a van-day asks: van-days of one such answer are tried once. */
-  private record Asked(int kind, DayRequest request, List<Long> extra) {}
+  /** Says what a set must cost. */
+  interface Need {
+    /**
+     * What a set must cost.
+     *
+     * @param kind kind of van-day
+     * @param bookings by number
+     * @param known it is known to cost no less
+     * @param work receives the steps this takes
+     * @return sixtieths, {@code known} or more; {@link DaySeconds#NEVER} where no day may serve it
+     */
+    long of(int kind, BitSet bookings, long known, WorkLeft work);
+  }
 
-  private TriedSets() {}
+  /** What a van-day asks: van-days of one such answer are tried once. */
+  private record Asked(int kind, DayRequest request, List<Integer> numbers, List<Long> extra) {
+    BitSet bookings(long set) {
+      BitSet bookings = new BitSet();
+      for (long rest = set; rest != 0; rest &= rest - 1) {
+        bookings.set(numbers.get(Long.numberOfTrailingZeros(rest)));
+      }
+      return bookings;
+    }
+
+    long extra(long set) {
+      long sum = 0;
+      for (long rest = set; rest != 0; rest &= rest - 1) {
+        sum += extra.get(Long.numberOfTrailingZeros(rest));
+      }
+      return sum;
+    }
+  }
+
+  private TriedSets(Need need) {
+    this.need = need;
+  }
 
   /**
    * Tries what the work allows.
@@ -42,28 +77,39 @@ final class TriedSets {
    * @param request the week
    * @param bookings its bookings by number
    * @param kinds kinds of van-days
-   * @param work seconds of days that may be looked at, shared by the van-days
+   * @param need what a set must cost
+   * @param work steps
    */
   static TriedSets of(
-      WeekRequest request, List<WeekBooking> bookings, List<List<Integer>> kinds, long work) {
-    TriedSets tried = new TriedSets();
-    Map<Asked, SetCosts.Tried> known = new HashMap<>();
-    long share = work / Math.max(1, request.days().size());
+      WeekRequest request,
+      List<WeekBooking> bookings,
+      List<List<Integer>> kinds,
+      Need need,
+      long work) {
+    TriedSets tried = new TriedSets(need);
+    Set<Asked> vanDays = new LinkedHashSet<>();
     for (int kind = 0; kind < kinds.size(); kind++) {
       for (int day : kinds.get(kind)) {
-        List<Integer> numbers = new ArrayList<>();
-        Asked asked = asked(request, bookings, kind, day, numbers);
-        if (!known.containsKey(asked)) {
-          known.put(asked, new SetCosts(asked.request).upTo(share));
-          tried.take(asked, numbers, known.get(asked));
+        Asked asked = asked(request, bookings, kind, day);
+        if (asked.request.visits().size() < asked.numbers.size()) {
+          tried.size = 0;
         }
+        vanDays.add(asked);
       }
+    }
+    WorkLeft left = new WorkLeft(work);
+    int to = vanDays.size();
+    for (Asked asked : vanDays) {
+      WorkLeft share = left.share(to);
+      tried.size = Math.min(tried.size, tried.upTo(asked, share));
+      left.back(share);
+      to--;
     }
     return tried;
   }
 
-  private static Asked asked(
-      WeekRequest request, List<WeekBooking> bookings, int kind, int day, List<Integer> numbers) {
+  private static Asked asked(WeekRequest request, List<WeekBooking> bookings, int kind, int day) {
+    List<Integer> numbers = new ArrayList<>();
     List<Visit> visits = new ArrayList<>();
     List<Long> extra = new ArrayList<>();
     for (int i = 0; i < bookings.size(); i++) {
@@ -85,35 +131,48 @@ final class TriedSets {
             vanDay.terms(),
             request.seed(),
             1);
-    return new Asked(kind, asked, extra);
+    return new Asked(kind, asked, numbers, extra);
   }
 
-  private void take(Asked asked, List<Integer> numbers, SetCosts.Tried found) {
-    boolean none = asked.request.visits().size() < numbers.size();
-    all &= found.all() && !none;
-    size = Math.min(size, none ? 0 : found.all() ? Integer.MAX_VALUE : found.size());
-    found
-        .bySet()
-        .forEach(
-            (mask, cost) -> {
-              BitSet set = new BitSet();
-              long sum = cost;
-              for (long rest = mask; rest != 0; rest &= rest - 1) {
-                int local = Long.numberOfTrailingZeros(rest);
-                set.set(numbers.get(local));
-                sum += asked.extra.get(local);
-              }
-              sets.add(new OneSet(asked.kind, set, sum));
-            });
+  /** Up to which size the sets of a van-day were tried; the greatest number where all were. */
+  private int upTo(Asked asked, WorkLeft work) {
+    RoomTerms terms = RoomTerms.of(asked.request);
+    DaySeconds day = new DaySeconds(asked.request);
+    LeastDay least = new LeastDay(asked.request, terms, day);
+    SetSweep sweep = new SetSweep(asked.request, least, work);
+    SetSearch search = new SetSearch(asked.request, terms, day, least, work);
+    int whole = 0;
+    while (!work.spent()) {
+      sweep.next((set, cost) -> look(asked, set, cost, search, work));
+      if (sweep.done()) {
+        return Integer.MAX_VALUE;
+      }
+      whole += work.spent() ? 0 : 1;
+    }
+    return whole;
   }
 
+  private void look(Asked asked, long set, long least, SetSearch search, WorkLeft work) {
+    long extra = asked.extra(set);
+    BitSet bookings = asked.bookings(set);
+    long known = least + extra;
+    long must = need.of(asked.kind, bookings, known, work);
+    if (must > known && !work.spent()) {
+      long cost = search.least(set, must >= DaySeconds.NEVER ? must : must - extra);
+      if (!work.spent() && cost < DaySeconds.NEVER) {
+        sets.add(new OneSet(asked.kind, bookings, cost + extra));
+      }
+    }
+  }
+
+  /** {@return sets that cost less than they must, on any van-day} */
   List<OneSet> sets() {
     return sets;
   }
 
   /** {@return whether every set that a van-day can serve was tried} */
   boolean all() {
-    return all;
+    return size == Integer.MAX_VALUE;
   }
 
   /** {@return up to how many bookings every set was tried, on each van-day} */

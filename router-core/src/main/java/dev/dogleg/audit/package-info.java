@@ -19,8 +19,9 @@
  * of that is taken from the certificate unproved it says. Findings stand in the order of the day,
  * those on the whole day last. Nothing throws for a bad plan. <b>Costs.</b> A few hundred drives
  * asked for per stop (the spare is searched by halving); a conflict of up to five visits (four
- * where water may be fetched) is tried in every order. A certificate: its sums, and as many small
- * sets of each van-day, in every order and second by second, as a count of work allows.
+ * where water may be fetched) is tried in every order. A certificate: its sums, and the sets of
+ * each van-day, small ones first, as far as a count of work goes: for 30 bookings on five days
+ * about as long as the planner takes, or less.
  *
  * <p><b>Where it comes from.</b> A validator apart from the solver is common practice in operations
  * research; intervals of possible leaving times are carried forward stop by stop as in Savelsbergh

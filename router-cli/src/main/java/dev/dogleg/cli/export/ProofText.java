@@ -41,21 +41,20 @@ public final class ProofText {
   public static List<String> rechecked(ProofAudit proof) {
     return switch (proof.ground()) {
       case NOT_CLAIMED -> List.of();
-      case EVERY_SET -> List.of("Checked a second time: every way to fill a day was tried.");
-      case SMALL_SETS ->
-          List.of(
-              "Checked a second time: all sums"
-                  + (proof.setSize() == 0
-                      ? "."
-                      : ", and every day of up to " + visits(proof) + "."),
-              "Longer days have too many ways to try them all twice.");
+      case EVERY_SET -> List.of("Checked a second time: every way to fill a day was looked at.");
+      case SMALL_SETS -> small(proof.setSize());
       case DAY_ALONE ->
-          List.of("Proven once: so full a day has too many ways to try them all twice.");
+          List.of("Not checked a second time: so full a day has too many ways to fill it.");
     };
   }
 
-  private static String visits(ProofAudit proof) {
-    return proof.setSize() + (proof.setSize() == 1 ? " visit" : " visits");
+  private static List<String> small(int visits) {
+    String sums = "Checked a second time: all sums";
+    return visits == 0
+        ? List.of(sums + ".", "Ways to fill a day were not looked at twice: there are too many.")
+        : List.of(
+            sums + ", and every day of up to " + visits + (visits == 1 ? " visit." : " visits."),
+            "Fuller days were not looked at twice: there are too many ways to fill them.");
   }
 
   private static String stopped(Proof proof) {
