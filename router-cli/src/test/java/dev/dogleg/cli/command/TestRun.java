@@ -2,6 +2,7 @@ package dev.dogleg.cli.command;
 
 import dev.dogleg.cli.console.Console;
 import dev.dogleg.cli.console.QuietLogs;
+import dev.dogleg.plan.week.WeekPlanner;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
@@ -40,6 +41,16 @@ record TestRun(int exit, String out, String err) {
 
   /** A run whose project folder is another one. */
   static TestRun in(Path project, String... args) {
+    return run(project, WeekPlanner::certified, args);
+  }
+
+  /** A run, on a warm cache, in which somebody else plans the weeks. */
+  static TestRun planned(WeekPlanning planning, String... args) {
+    warm();
+    return run(ROOT, planning, args);
+  }
+
+  private static TestRun run(Path project, WeekPlanning planning, String... args) {
     QuietLogs.set("");
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
@@ -51,12 +62,19 @@ record TestRun(int exit, String out, String err) {
             StandardCharsets.UTF_8);
     int exit =
         CommandTree.run(
-            new Surroundings(console, CLOCK, Optional.of(project), "dogleg", CACHE), args);
+            new Surroundings(console, CLOCK, Optional.of(project), "dogleg", CACHE),
+            planning,
+            args);
     return new TestRun(exit, plain(out), plain(err));
   }
 
   /** A cold cache is filled first: its progress is not the matter of a test. */
   static TestRun warm(String... args) {
+    warm();
+    return of(args);
+  }
+
+  private static void warm() {
     if (!warm) {
       TestRun first = of("check", ROOT.resolve("demo-data").toString());
       if (first.exit() != 0) {
@@ -64,7 +82,6 @@ record TestRun(int exit, String out, String err) {
       }
       warm = true;
     }
-    return of(args);
   }
 
   private static String plain(StringWriter text) {
