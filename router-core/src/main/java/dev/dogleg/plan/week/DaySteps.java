@@ -5,6 +5,7 @@ import dev.dogleg.itinerary.DayShift;
 import dev.dogleg.itinerary.Visit;
 import dev.dogleg.itinerary.WaterPlace;
 import dev.dogleg.schedule.DayModel;
+import dev.dogleg.schedule.StepTerms;
 import dev.dogleg.time.TimeWindow;
 import java.util.List;
 import java.util.Optional;
@@ -18,9 +19,6 @@ import java.util.Optional;
  * hours have no price. Waiting, break, overtime, tanks and balance are in. One thread.
  */
 final class DaySteps {
-  /** Time enough for anything. */
-  static final int ANY_TIME = Integer.MAX_VALUE / 4;
-
   /** Leaving the start place is looked at in stretches of so many seconds. */
   private static final int START_STRETCH = 7200;
 
@@ -39,20 +37,25 @@ final class DaySteps {
   private final int breakLength;
   private final long driven;
   private final long waited;
+  private final StepTerms terms;
   private final boolean water;
+  private final WaterWays ways;
 
   /** What the step under way leads to. */
   private int node;
 
   private boolean first;
   private int service;
-  private int lateOpen;
-  private int lateTaken;
-  private long below;
+  private StepAhead ahead;
+  private long limit;
+  private int stops;
   private int fresh;
   private int grey;
   private int fillings;
   private PartialDays reached;
+  private int arrived;
+  private int moreFresh;
+  private int moreGrey;
 
   DaySteps(VanKind kind, LegTable legs) {
     this.legs = legs;
@@ -85,6 +88,7 @@ final class DaySteps {
       place[n + 2 + w] = wells.get(w).place();
     }
     legOf = new int[place.length * place.length][];
+    ways = new WaterWays(day, n, wells.size());
     Optional<BreakRule> rule = shift.breakRule();
     hasBreak = day.hasBreak();
     breakFrom = day.breakFrom();
@@ -92,7 +96,8 @@ final class DaySteps {
     breakTo = rule.map(r -> r.startWithin().toSeconds()).orElse(0);
     driven = day.drivePrice();
     waited = day.waitPrice();
-    water = day.steps().water();
+    terms = day.steps();
+    water = terms.water();
   }
 
   /** {@return no partial days yet} */
@@ -117,17 +122,22 @@ final class DaySteps {
     }
   }
 
+  /** One more visit may still be put in, of so much water at the most. */
+  void leaveRoom(int fresh, int grey) {
+    moreFresh = fresh;
+    moreGrey = grey;
+  }
+
   /**
-   * Goes on to a visit and serves it.
+   * Goes on to a visit and serves it; water stops are made only where they are needed.
    *
    * @param from partial days at node {@code i}
    * @param i node left
    * @param j visit
    * @param serviceSeconds its service
    * @param price price of the step
-   * @param readyOpen last second at which {@code j} may be left with the break before one
-   * @param readyTaken last second at which {@code j} may be left with the break behind one
-   * @param limit a cost of this or more is of no interest
+   * @param toCome what comes after the visit
+   * @param costLimit a day of this cost or more is of no interest
    * @param to what is reached, cleared before
    */
   void visit(
@@ -136,49 +146,72 @@ final class DaySteps {
       int j,
       int serviceSeconds,
       long price,
-      int readyOpen,
-      int readyTaken,
-      long limit,
+      StepAhead toCome,
+      long costLimit,
       PartialDays to) {
     to.clear();
     node = j;
     first = i == n;
     service = serviceSeconds;
-    lateOpen = readyOpen;
-    lateTaken = readyTaken;
-    below = limit;
+    ahead = toCome;
+    limit = costLimit;
     reached = to;
+    stops = 0;
     int[] direct = leg(i, j);
     for (int k = 0; k < from.size(); k++) {
       boolean lasts = true;
+      boolean enough = true;
       if (water) {
-        fresh = from.fresh[k] + day.steps().fresh(j);
-        grey = from.grey[k] + day.steps().grey(j);
+        fresh = from.fresh[k] + terms.fresh(j);
+        grey = from.grey[k] + terms.grey(j);
         fillings = from.fillings[k];
-        lasts = day.steps().lasts(fresh, grey);
+        lasts = terms.lasts(fresh, grey);
+        enough = enough();
+        lasts &= stops <= terms.mostStops() - fillings;
       }
       if (lasts && direct != null) {
         leave(from, k, i, direct, price + day.legPrice(i, j), from.taken[k], -1);
       }
-      if (water && i < n && from.fillings[k] < day.steps().mostStops()) {
+      if (!enough && i < n && from.fillings[k] < terms.mostStops()) {
         fill(from, k, i, price);
       }
     }
   }
 
+  /**
+   * Whether the tanks last for all visits to come; then it no longer matters how full they are. If
+   * not, it is told how many water stops there must be.
+   */
+  private boolean enough() {
+    long allFresh = (long) fresh + ahead.fresh;
+    long allGrey = (long) grey + ahead.grey;
+    stops = 0;
+    if (terms.lasts(allFresh + moreFresh, allGrey + moreGrey, 1)) {
+      fresh = 0;
+      grey = 0;
+      fillings = 0;
+      return true;
+    }
+    while (stops <= terms.mostStops() && !terms.lasts(allFresh, allGrey, 1 + stops)) {
+      stops++;
+    }
+    return false;
+  }
+
   private void fill(PartialDays from, int k, int i, long price) {
-    fresh = day.steps().fresh(node);
-    grey = day.steps().grey(node);
+    fresh = terms.fresh(node);
+    grey = terms.grey(node);
     fillings = from.fillings[k] + 1;
-    if (!day.steps().lasts(fresh, grey)) {
+    if (!terms.lasts(fresh, grey)) {
       return;
     }
-    for (int w = n + 2; w < place.length; w++) {
-      int[] there = leg(i, w);
-      if (there != null && leg(w, node) != null) {
-        long prices = price + day.legPrice(i, w) + day.legPrice(w, node);
-        leave(from, k, i, there, prices, from.taken[k], w);
-      }
+    enough();
+    if (stops > terms.mostStops() - fillings) {
+      return;
+    }
+    for (int w : ways.wells(i, node)) {
+      long prices = price + day.legPrice(i, w) + day.legPrice(w, node);
+      leave(from, k, i, leg(i, w), prices, from.taken[k], w);
     }
   }
 
@@ -192,7 +225,8 @@ final class DaySteps {
     long costA = from.costA[k] + price;
     long costB = from.at(k, b) + price;
     drive(a, costA, b, costB, leg, taken, by);
-    if (hasBreak && !taken && i < n && a <= breakTo) {
+    // Whoever arrives in time for the break has it there.
+    if (hasBreak && !taken && i < n && a <= breakTo && arrived > breakTo) {
       int first = Math.max(a, breakFrom);
       int last = Math.max(first, Math.min(b, breakTo));
       int ready = first + breakLength;
@@ -221,6 +255,7 @@ final class DaySteps {
       drive(arriveA + stop, thereA, arriveB + stop, thereB, leg(by, node), taken, -1);
       return;
     }
+    arrived = arriveB;
     arrive(arriveA, thereA, arriveB, thereB, taken, false);
     if (hasBreak && !taken && arriveA <= breakTo && !first) {
       arrive(arriveA, thereA, arriveB, thereB, true, true);
@@ -243,6 +278,11 @@ final class DaySteps {
       long costLow = PartialDays.at(a, costA, b, costB, low, waited);
       long costHigh = PartialDays.at(a, costA, b, costB, high, waited);
       if (breakThere) {
+        if (!ahead.last && Math.max(high, opens[w]) + service <= breakFrom) {
+          // Served first, it still leaves the break to be had at its door.
+          low = closes[w] + 1;
+          continue;
+        }
         int start = Math.max(low, breakFrom);
         int end = Math.max(high, breakFrom);
         serve(
@@ -263,7 +303,7 @@ final class DaySteps {
   }
 
   private void serve(int a, long costA, int b, long costB, int opens, boolean taken) {
-    int late = Math.min(doneBy[node], taken ? lateTaken : lateOpen);
+    int late = Math.min(doneBy[node], taken ? ahead.leaveTaken[stops] : ahead.leaveOpen[stops]);
     int readyA = Math.max(a, opens) + service;
     if (readyA > late) {
       return;
@@ -275,7 +315,7 @@ final class DaySteps {
       lastCost = PartialDays.at(readyA, firstCost, readyB, lastCost, late, waited);
       readyB = late;
     }
-    if (Math.min(firstCost, lastCost) < below) {
+    if (Math.min(firstCost, lastCost) + ahead.home[stops] < limit) {
       reached.add(readyA, firstCost, readyB, lastCost, taken, fresh, grey, fillings);
     }
   }
@@ -317,10 +357,32 @@ final class DaySteps {
   /** {@return last leaving of a door so that another node is reached by a time} */
   int latestLeave(int i, int j, int arrive) {
     int[] leg = leg(i, j);
-    if (leg == null) {
-      return water ? leaveBy[i] : -1;
+    return leg == null ? -1 : Math.min(leaveBy[i], legs.leaveFor(leg, arrive) + 1);
+  }
+
+  /** {@return the same with a water stop on the way} */
+  int latestLeaveByWell(int i, int j, int arrive) {
+    int latest = -1;
+    for (int w : ways.wells(i, j)) {
+      int ready = legs.leaveFor(leg(w, j), arrive) + 1;
+      latest = Math.max(latest, legs.leaveFor(leg(i, w), ready - day.service(w)) + 1);
     }
-    return Math.min(leaveBy[i], legs.leaveFor(leg, arrive) + 1);
+    return Math.min(leaveBy[i], latest);
+  }
+
+  /** {@return least price of a leg with a water stop on the way; NEVER where there is none} */
+  long leastByWell(int i, int j) {
+    return ways.least(i, j);
+  }
+
+  /** {@return fresh water of a visit, in millilitres} */
+  int fresh(int j) {
+    return terms.fresh(j);
+  }
+
+  /** {@return grey water of a visit, in millilitres} */
+  int grey(int j) {
+    return terms.grey(j);
   }
 
   /** {@return last leaving of a door with the break taken there first} */

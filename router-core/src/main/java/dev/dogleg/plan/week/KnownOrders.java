@@ -2,6 +2,7 @@ package dev.dogleg.plan.week;
 
 import dev.dogleg.itinerary.DayRule;
 import dev.dogleg.schedule.OrderCost;
+import dev.dogleg.schedule.StepTerms;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -32,7 +33,10 @@ final class KnownOrders {
     private boolean kept;
     private Known[] longer;
     private Known[] shorter;
-    private int need;
+    private int need = -1;
+    private long fresh;
+    private long grey;
+    private long floor = -1;
 
     Known(int[] order, long cost) {
       this.order = order;
@@ -74,6 +78,7 @@ final class KnownOrders {
   private final VanKind kind;
   private final Known home;
   private final OrderEstimate estimate;
+  private final StepTerms terms;
   private final SetCosts costs;
   private OrderCost exactOrder;
   private final int[][] company;
@@ -84,6 +89,7 @@ final class KnownOrders {
     this.kind = kind;
     this.costs = costs;
     estimate = new OrderEstimate(kind, legs);
+    terms = kind.model().steps();
     home = new Known(new int[0], 0);
     home.exact = true;
     home.improved = true;
@@ -152,10 +158,7 @@ final class KnownOrders {
 
   /** {@return the set of a known order and one booking more, with those that must go with it} */
   Known with(Known base, int local) {
-    if (base.need == 0) {
-      base.need = Arrays.stream(base.order).map(estimate::need).sum();
-    }
-    if (base.order.length > 0 && base.need + estimate.need(local) > estimate.room()) {
+    if (base.order.length > 0 && !room(base, local)) {
       return NONE;
     }
     if (base.longer == null) {
@@ -165,6 +168,30 @@ final class KnownOrders {
       base.longer[local] = longer(base, local);
     }
     return base.longer[local];
+  }
+
+  private boolean room(Known base, int local) {
+    if (base.need < 0) {
+      base.need = 0;
+      for (int visit : base.order) {
+        base.need += estimate.need(visit);
+        base.fresh += terms.fresh(visit);
+        base.grey += terms.grey(visit);
+      }
+    }
+    int room = estimate.room(base.fresh + terms.fresh(local), base.grey + terms.grey(local));
+    return base.need + estimate.need(local) <= room;
+  }
+
+  /** {@return what a known order costs more with one booking: at least so much} */
+  long leastMore(Known base, int local) {
+    if (base.longer != null && base.longer[local] != null) {
+      return base.longer[local].cost - base.cost;
+    }
+    if (base.floor < 0) {
+      base.floor = estimate.floor(base.order);
+    }
+    return base.floor + estimate.detour(base.order, local) - base.cost;
   }
 
   private Known longer(Known base, int local) {
@@ -196,6 +223,7 @@ final class KnownOrders {
     if (cost < known.cost) {
       known.order = order;
       known.cost = cost;
+      known.floor = -1;
       known.forget();
     }
   }

@@ -1,5 +1,6 @@
 package dev.dogleg.plan.week;
 
+import dev.dogleg.itinerary.WaterPlace;
 import dev.dogleg.schedule.DayModel;
 import dev.dogleg.schedule.StepTerms;
 import java.util.Arrays;
@@ -29,17 +30,25 @@ final class OrderEstimate {
   private long[] price = new long[0];
   private long endPrice;
 
-  /** Of the order in hand: last seconds at which a visit may be left or reached, least way home. */
-  private int[] leaveOpen = new int[0];
+  /** What comes after each visit of the order in hand, and after one that is put in. */
+  private StepAhead[] ahead = new StepAhead[0];
 
-  private int[] leaveTaken = new int[0];
-  private int[] reachOpen = new int[0];
-  private int[] reachTaken = new int[0];
-  private long[] home = new long[0];
+  private final StepAhead put;
+
+  /** Of the places for one visit more: what a day costs at least, and which were looked at. */
+  private long[] floor = new long[0];
+
+  private long[] least = new long[0];
+  private int[] earliest = new int[0];
+
   private int[] inHand;
   private int bestPlace;
   private final int[] need;
   private int room;
+  private int mostStops;
+  private int mostFresh;
+  private int mostGrey;
+  private final int leastFill;
   private long found;
   private long steppedVisits;
 
@@ -49,11 +58,22 @@ final class OrderEstimate {
     terms = day.steps();
     steps = new DaySteps(kind, legs);
     plain = terms.free() && !terms.pricesGroom() && !terms.servicesVary();
+    put = new StepAhead(terms.mostStops());
     served = new long[Math.max(1, (kind.size() + Long.SIZE - 1) / Long.SIZE)];
     now = steps.none();
     next = steps.none();
     need = new int[kind.size()];
     needs();
+    leastFill =
+        kind.day().terms().water().stream()
+            .flatMap(water -> water.places().stream())
+            .mapToInt(WaterPlace::seconds)
+            .min()
+            .orElse(0);
+    for (int j = 0; j < kind.size(); j++) {
+      mostFresh = Math.max(mostFresh, terms.fresh(j));
+      mostGrey = Math.max(mostGrey, terms.grey(j));
+    }
   }
 
   /** {@return steps from visit to visit made so far} */
@@ -67,8 +87,33 @@ final class OrderEstimate {
   }
 
   /** {@return seconds of a day of several visits for services and the ways to them} */
-  int room() {
-    return room;
+  int room(long fresh, long grey) {
+    int stops = stops(fresh, grey);
+    return terms.lasts(fresh, grey, 1 + stops) ? room - stops * leastFill : -1;
+  }
+
+  /** {@return what the legs of an order cost at least, and its extra prices} */
+  long floor(int[] order) {
+    long floor = extra(order);
+    int i = day.start();
+    for (int visit : order) {
+      floor += steps.least(i, visit);
+      i = visit;
+    }
+    return order.length == 0 ? 0 : floor + steps.least(i, day.end());
+  }
+
+  /** {@return by how much that rises at least with one visit more} */
+  long detour(int[] order, int visit) {
+    long least = RelaxedDay.NEVER;
+    int i = day.start();
+    for (int at = 0; at <= order.length; at++) {
+      int j = at == order.length ? day.end() : order[at];
+      long detour = steps.least(i, visit) + steps.least(visit, j);
+      least = Math.min(least, order.length == 0 ? detour : detour - steps.least(i, j));
+      i = j;
+    }
+    return least + kind.extraSixtieths(visit);
   }
 
   private void needs() {
@@ -112,6 +157,7 @@ final class OrderEstimate {
     long extra = extra(order) + endPrice;
     limits(order, true);
     inHand = null;
+    steps.leaveRoom(0, 0);
     steps.start(latestStart(order), now);
     return finish(order, 0, limit - extra, 0) ? found + extra : RelaxedDay.NEVER;
   }
@@ -131,14 +177,14 @@ final class OrderEstimate {
     take(base);
     long extra = extra(base) + kind.extraSixtieths(visit);
     long best = limit;
+    floors(base, visit);
+    steps.leaveRoom(0, 0);
     int[] longer = new int[n + 1];
-    System.arraycopy(base, 0, longer, 1, n);
-    longer[0] = visit;
-    for (int at = 0; at <= n && after[at].size() > 0; at++) {
-      if (at > 0) {
-        longer[at - 1] = longer[at];
-        longer[at] = visit;
-      }
+    for (int at = lowest(n); floor[at] + extra < best; at = lowest(n)) {
+      floor[at] = RelaxedDay.NEVER;
+      System.arraycopy(base, 0, longer, 0, at);
+      longer[at] = visit;
+      System.arraycopy(base, at, longer, at + 1, n - at);
       if (firstsAllow(longer) && judge(longer, !whole) && onto(visit, at, best - extra, base)) {
         long below = best - extra - endPrice;
         if (finish(longer, at + 1, below, 1)) {
@@ -150,20 +196,39 @@ final class OrderEstimate {
     return best < limit ? best : RelaxedDay.NEVER;
   }
 
+  /** What a day costs at least with a visit at each of the places. */
+  private void floors(int[] base, int visit) {
+    int n = base.length;
+    for (int at = 0; at <= n; at++) {
+      floor[at] = RelaxedDay.NEVER;
+      if (after[at].size() > 0) {
+        int i = at == 0 ? day.start() : base[at - 1];
+        int j = at == n ? day.end() : base[at];
+        int there = day.leastDrive(i, visit) + day.service(visit) + day.leastDrive(visit, j);
+        if (day.reaches(i, visit)
+            && day.reaches(visit, j)
+            && earliest[at] + there <= ahead[at].reach()) {
+          floor[at] = least[at] + steps.least(i, visit) + steps.least(visit, j) + ahead[at].home[0];
+        }
+      }
+    }
+  }
+
+  private int lowest(int n) {
+    int lowest = 0;
+    for (int at = 1; at <= n; at++) {
+      lowest = floor[at] < floor[lowest] ? at : lowest;
+    }
+    return lowest;
+  }
+
   /** Steps onto the visit that is put in at a place. */
   private boolean onto(int visit, int at, long limit, int[] base) {
     int i = at == 0 ? day.start() : base[at - 1];
     int j = at == base.length ? day.end() : base[at];
-    int taken = steps.latestLeave(visit, j, reachTaken[at]);
-    int open = steps.latestLeave(visit, j, reachOpen[at]);
-    open = Math.max(open, steps.latestBeforeBreak(taken));
-    if (terms.servicesVary()) {
-      open = DaySteps.ANY_TIME;
-      taken = DaySteps.ANY_TIME;
-    }
-    long below = limit - endPrice - (at == base.length ? 0 : home[at]);
+    put.visit(steps, visit, service[at], ahead[at], j, mostStops, at == base.length);
     steppedVisits++;
-    steps.visit(after[at], i, visit, service[at], price[at], open, taken, below, now);
+    steps.visit(after[at], i, visit, service[at], price[at], put, limit - endPrice, now);
     return now.size() > 0;
   }
 
@@ -175,18 +240,8 @@ final class OrderEstimate {
   private boolean finish(int[] order, int from, long below, int shift) {
     for (int at = from; at < order.length; at++) {
       int i = at == 0 ? day.start() : order[at - 1];
-      int k = at - shift;
       steppedVisits++;
-      steps.visit(
-          now,
-          i,
-          order[at],
-          service[at],
-          price[at],
-          leaveOpen[k],
-          leaveTaken[k],
-          below - home[k],
-          next);
+      steps.visit(now, i, order[at], service[at], price[at], ahead[at - shift], below, next);
       PartialDays swap = now;
       now = next;
       next = swap;
@@ -205,20 +260,17 @@ final class OrderEstimate {
     }
     judge(base, true);
     limits(base, false);
+    steps.leaveRoom(mostFresh, mostGrey);
     steps.start(base.length == 0 ? day.latestEnd() : latestStart(base), after[0]);
+    least[0] = 0;
+    earliest[0] = after[0].earliest();
     for (int k = 0; k < base.length; k++) {
       int i = k == 0 ? day.start() : base[k - 1];
       steppedVisits++;
       steps.visit(
-          after[k],
-          i,
-          base[k],
-          service[k],
-          price[k],
-          leaveOpen[k],
-          leaveTaken[k],
-          RelaxedDay.NEVER,
-          after[k + 1]);
+          after[k], i, base[k], service[k], price[k], ahead[k], RelaxedDay.NEVER, after[k + 1]);
+      least[k + 1] = after[k + 1].least();
+      earliest[k + 1] = after[k + 1].earliest();
     }
     inHand = base;
   }
@@ -226,39 +278,37 @@ final class OrderEstimate {
   /** Reads an order backwards; {@code whole}: it is not to become longer. */
   private void limits(int[] order, boolean whole) {
     int n = order.length;
-    boolean single = whole ? n <= 1 : n == 0;
-    reachTaken[n] = steps.latestEnd(true, single);
-    reachOpen[n] = steps.latestEnd(false, single);
-    home[n] = 0;
+    mostStops = stops(order, !whole);
+    ahead[n].end(steps, whole ? n <= 1 : n == 0);
     int j = day.end();
     for (int k = n - 1; k >= 0; k--) {
-      int i = order[k];
-      home[k] = steps.least(i, j) + (k == n - 1 ? 0 : home[k + 1]);
-      if (terms.servicesVary()) {
-        leaveTaken[k] = DaySteps.ANY_TIME;
-        leaveOpen[k] = DaySteps.ANY_TIME;
-        reachTaken[k] = DaySteps.ANY_TIME;
-        reachOpen[k] = DaySteps.ANY_TIME;
-      } else {
-        leaveTaken[k] = steps.latestLeave(i, j, reachTaken[k + 1]);
-        leaveOpen[k] =
-            Math.max(
-                steps.latestLeave(i, j, reachOpen[k + 1]),
-                k == n - 1 && whole ? -1 : steps.latestBeforeBreak(leaveTaken[k]));
-        reachTaken[k] = steps.latestArrival(i, service[k], leaveTaken[k]);
-        reachOpen[k] =
-            Math.max(
-                steps.latestArrival(i, service[k], leaveOpen[k]),
-                steps.latestArrivalForBreak(i, service[k], leaveTaken[k]));
-      }
-      j = i;
+      int seconds = whole ? service[k] : day.service(order[k]);
+      ahead[k].visit(steps, order[k], seconds, ahead[k + 1], j, mostStops, whole && k == n - 1);
+      j = order[k];
     }
   }
 
+  /** Water stops that an order needs at least, but no more than there may be. */
+  private int stops(int[] order, boolean oneMore) {
+    long fresh = oneMore ? mostFresh : 0;
+    long grey = oneMore ? mostGrey : 0;
+    for (int visit : order) {
+      fresh += terms.fresh(visit);
+      grey += terms.grey(visit);
+    }
+    return stops(fresh, grey);
+  }
+
+  private int stops(long fresh, long grey) {
+    int stops = 0;
+    while (stops < terms.mostStops() && !terms.lasts(fresh, grey, 1 + stops)) {
+      stops++;
+    }
+    return stops;
+  }
+
   private int latestStart(int[] order) {
-    return terms.servicesVary()
-        ? day.latestEnd()
-        : steps.latestLeave(day.start(), order[0], reachOpen[0]);
+    return steps.latestLeave(day.start(), order[0], ahead[0].reachOpen());
   }
 
   private boolean firstsAllow(int[] order) {
@@ -314,11 +364,11 @@ final class OrderEstimate {
       Arrays.setAll(after, k -> steps.none());
       service = new int[room];
       price = new long[room];
-      leaveOpen = new int[room];
-      leaveTaken = new int[room];
-      reachOpen = new int[room];
-      reachTaken = new int[room];
-      home = new long[room];
+      ahead = new StepAhead[room];
+      Arrays.setAll(ahead, k -> new StepAhead(terms.mostStops()));
+      floor = new long[room];
+      least = new long[room];
+      earliest = new int[room];
       inHand = null;
     }
   }

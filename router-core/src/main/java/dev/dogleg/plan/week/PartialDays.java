@@ -35,6 +35,24 @@ final class PartialDays {
     size = 0;
   }
 
+  /** {@return the least cost of all; NEVER where there is none} */
+  long least() {
+    long least = RelaxedDay.NEVER;
+    for (int k = 0; k < size; k++) {
+      least = Math.min(least, Math.min(costA[k], costB[k]));
+    }
+    return least;
+  }
+
+  /** {@return the earliest leaving of all; late where there is none} */
+  int earliest() {
+    int earliest = Integer.MAX_VALUE / 4;
+    for (int k = 0; k < size; k++) {
+      earliest = Math.min(earliest, a[k]);
+    }
+    return earliest;
+  }
+
   /** {@return cost of leaving at a time, not before {@code a}} */
   long at(int k, int time) {
     return at(a[k], costA[k], b[k], costB[k], time, waited);
@@ -48,7 +66,7 @@ final class PartialDays {
     return time <= a ? costA : costA + (costB - costA) * (time - a) / (b - a);
   }
 
-  /** Adds a partial day, if no other is as good. */
+  /** Adds a partial day, if no other is as good; those that it is as good as go. */
   void add(
       int newA,
       long newCostA,
@@ -70,7 +88,27 @@ final class PartialDays {
         return;
       }
     }
-    int place = size < MOST ? size++ : dearest();
+    for (int k = size - 1; k >= 0; k--) {
+      if ((newTaken || !taken[k])
+          && newA <= a[k]
+          && newFresh <= fresh[k]
+          && newGrey <= grey[k]
+          && newFillings <= fillings[k]
+          && at(newA, newCostA, newB, endCost, a[k], waited) <= costA[k]
+          && at(newA, newCostA, newB, endCost, b[k], waited) <= costB[k]) {
+        size--;
+        move(size, k);
+      }
+    }
+    int place = size;
+    if (size < MOST) {
+      size++;
+    } else {
+      place = dearest();
+      if (costA[place] <= newCostA) {
+        return;
+      }
+    }
     a[place] = newA;
     b[place] = newB;
     costA[place] = newCostA;
@@ -79,6 +117,17 @@ final class PartialDays {
     fresh[place] = newFresh;
     grey[place] = newGrey;
     fillings[place] = newFillings;
+  }
+
+  private void move(int from, int to) {
+    a[to] = a[from];
+    b[to] = b[from];
+    costA[to] = costA[from];
+    costB[to] = costB[from];
+    taken[to] = taken[from];
+    fresh[to] = fresh[from];
+    grey[to] = grey[from];
+    fillings[to] = fillings[from];
   }
 
   private int dearest() {

@@ -25,6 +25,9 @@ final class WeekMoves {
   private final KnownOrders.Known[] next = new KnownOrders.Known[MOST];
   private int changed;
 
+  /** Sixtieths that are left of what the change may cost. */
+  private double room;
+
   WeekMoves(SearchDays days, SplittableRandom random) {
     this.days = days;
     this.model = days.model();
@@ -44,6 +47,7 @@ final class WeekMoves {
     int to = anyVan(booking);
     int from = week.vanOf(booking);
     changed = 0;
+    room = slack + (from < 0 ? price(booking, leftOut) : 0);
     if (to < 0 || to == from || (from >= 0 && !give(week, from, booking))) {
       return false;
     }
@@ -57,17 +61,13 @@ final class WeekMoves {
       other = model.kindOf(to).booking(order[random.nextInt(order.length)]);
       third = anyVan(other);
       third = third == to || random.nextInt(STRAIGHT_SWAP) == 0 ? from : third;
-      boolean room = give(week, to, other) && take(week, to, booking);
-      if (!room || (third >= 0 && !take(week, third, other))) {
+      room -= third < 0 ? price(other, leftOut) : 0;
+      boolean fits = give(week, to, other) && take(week, to, booking);
+      if (!fits || (third >= 0 && !take(week, third, other))) {
         return false;
       }
     }
-    long more = (from < 0 ? -price(booking, leftOut) : 0);
-    more += other >= 0 && third < 0 ? price(other, leftOut) : 0;
-    for (int k = 0; k < changed; k++) {
-      more += next[k].cost() - week.day(van[k]).cost();
-    }
-    if (more >= slack) {
+    if (room <= 0) {
       return false;
     }
     for (int k = 0; k < changed; k++) {
@@ -102,22 +102,26 @@ final class WeekMoves {
   private boolean give(WeekState week, int of, int booking) {
     KnownOrders known = days.of(of);
     int local = known.kind().local(booking);
-    return known.company(local).length == 1 && change(of, known.without(day(week, of), local));
+    return known.company(local).length == 1
+        && change(week, of, known.without(day(week, of), local));
   }
 
-  /** Puts a booking into a van-day; false where it has no room. */
+  /** Puts a booking into a van-day; false where it has no room, or is surely too dear. */
   private boolean take(WeekState week, int of, int booking) {
     KnownOrders known = days.of(of);
     int local = known.kind().local(booking);
-    return local >= 0
-        && known.company(local).length == 1
-        && change(of, known.with(day(week, of), local));
+    if (local < 0 || known.company(local).length != 1) {
+      return false;
+    }
+    KnownOrders.Known day = day(week, of);
+    return known.leastMore(day, local) < room && change(week, of, known.with(day, local));
   }
 
-  private boolean change(int of, KnownOrders.Known to) {
+  private boolean change(WeekState week, int of, KnownOrders.Known to) {
     if (!to.possible()) {
       return false;
     }
+    room -= to.cost() - day(week, of).cost();
     int k = 0;
     while (k < changed && van[k] != of) {
       k++;

@@ -101,14 +101,17 @@ final class WeekSolver {
   private void searchAndProve() {
     WorkCount share = new WorkCount(Math.max(1, request.effort() / 4), work::signalledNow);
     WeekSearch search = new WeekSearch(model, costs, request.seed(), share);
-    int rounds =
-        Math.min(SEARCH_ROUNDS / Math.max(1, model.size()), ROUNDS_A_BOOKING * model.size());
-    WeekChoice found = search.run(rounds, this::better);
+    WeekChoice found = search.run(searchRounds(model.size()), this::better);
     work.count(share.steps());
     best = WeekChoice.of(model, costs, found.sets());
     if (model.size() > 0) {
       prove(search);
     }
+  }
+
+  /** {@return most rounds of the first search of a week of so many bookings} */
+  static int searchRounds(int bookings) {
+    return Math.min(SEARCH_ROUNDS / Math.max(1, bookings), ROUNDS_A_BOOKING * bookings);
   }
 
   private void better(WeekChoice week) {
