@@ -3,6 +3,7 @@ package dev.dogleg.schedule;
 import dev.dogleg.itinerary.DayRule;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * How long each visit is served, by its place in the day and the visit before it.
@@ -75,16 +76,15 @@ final class ServedMinutes {
   }
 
   private int[] choices(int j) {
-    int[] all = new int[n * n];
-    int count = 0;
-    for (int i = 0; i <= n; i++) {
-      for (int place = i == n ? 1 : 2; place <= (i == n ? 1 : n); place++) {
-        if (i != j) {
-          all[count++] = of(i, j, place);
-        }
-      }
-    }
-    return Arrays.stream(all, 0, count).sorted().distinct().toArray();
+    int[] later = IntStream.rangeClosed(2, n).map(place -> inPlace(j, place)).distinct().toArray();
+    int[] changes =
+        IntStream.range(0, n).filter(i -> i != j).map(i -> change(i, j)).distinct().toArray();
+    return IntStream.concat(
+            IntStream.of(of(n, j, 1)),
+            Arrays.stream(later).flatMap(own -> Arrays.stream(changes).map(change -> own + change)))
+        .sorted()
+        .distinct()
+        .toArray();
   }
 
   /** {@return whether any service depends on the order} */
@@ -100,8 +100,15 @@ final class ServedMinutes {
    * @param place its place, counted from 1
    */
   int of(int last, int next, int place) {
-    int seconds = placed == null ? own[next] : placed[next * (n + 1) + place];
-    return changeover == null ? seconds : seconds + changeover[last * n + next];
+    return inPlace(next, place) + change(last, next);
+  }
+
+  private int inPlace(int next, int place) {
+    return placed == null ? own[next] : placed[next * (n + 1) + place];
+  }
+
+  private int change(int last, int next) {
+    return changeover == null ? 0 : changeover[last * n + next];
   }
 
   /** {@return the least service of a visit, whatever comes before it} */

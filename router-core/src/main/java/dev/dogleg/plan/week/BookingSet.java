@@ -30,6 +30,11 @@ final class BookingSet {
 
   @Override
   public int hashCode() {
-    return Arrays.hashCode(words) * 0x9E3779B9;
+    long hash = 0;
+    for (long word : words) {
+      hash = (hash ^ word) * 0x9E3779B97F4A7C15L;
+      hash ^= hash >>> Integer.SIZE;
+    }
+    return (int) hash;
   }
 }

@@ -363,6 +363,9 @@ final class DaySteps {
   /** {@return the same with a water stop on the way} */
   int latestLeaveByWell(int i, int j, int arrive) {
     int latest = -1;
+    if (arrive < 0) {
+      return latest;
+    }
     for (int w : ways.wells(i, j)) {
       int ready = legs.leaveFor(leg(w, j), arrive) + 1;
       latest = Math.max(latest, legs.leaveFor(leg(i, w), ready - day.service(w)) + 1);

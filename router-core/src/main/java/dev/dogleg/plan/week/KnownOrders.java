@@ -240,7 +240,14 @@ final class KnownOrders {
 
   /** {@return a known order without some visits, by local number} */
   Known without(Known base, boolean[] removed) {
-    return ofOrder(Arrays.stream(base.order).filter(k -> !removed[k]).toArray());
+    int[] order = new int[base.order.length];
+    int left = 0;
+    for (int visit : base.order) {
+      if (!removed[visit]) {
+        order[left++] = visit;
+      }
+    }
+    return ofOrder(Arrays.copyOf(order, left));
   }
 
   private Known ofOrder(int[] order) {
@@ -260,7 +267,9 @@ final class KnownOrders {
       base.shorter = new Known[kind.size()];
     }
     if (base.shorter[local] == null) {
-      base.shorter[local] = ofOrder(Arrays.stream(base.order).filter(k -> k != local).toArray());
+      boolean[] removed = new boolean[kind.size()];
+      removed[local] = true;
+      base.shorter[local] = without(base, removed);
     }
     return base.shorter[local];
   }

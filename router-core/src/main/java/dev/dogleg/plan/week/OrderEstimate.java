@@ -45,7 +45,7 @@ final class OrderEstimate {
   private int bestPlace;
   private final int[] need;
   private int room;
-  private int mostStops;
+  private int stopsWith;
   private int mostFresh;
   private int mostGrey;
   private final int leastFill;
@@ -177,6 +177,7 @@ final class OrderEstimate {
     take(base);
     long extra = extra(base) + kind.extraSixtieths(visit);
     long best = limit;
+    stopsWith = stops(base, terms.fresh(visit), terms.grey(visit));
     floors(base, visit);
     steps.leaveRoom(0, 0);
     int[] longer = new int[n + 1];
@@ -226,7 +227,7 @@ final class OrderEstimate {
   private boolean onto(int visit, int at, long limit, int[] base) {
     int i = at == 0 ? day.start() : base[at - 1];
     int j = at == base.length ? day.end() : base[at];
-    put.visit(steps, visit, service[at], ahead[at], j, mostStops, at == base.length);
+    put.visit(steps, visit, service[at], ahead[at], j, stopsWith, at == base.length);
     steppedVisits++;
     steps.visit(after[at], i, visit, service[at], price[at], put, limit - endPrice, now);
     return now.size() > 0;
@@ -278,20 +279,20 @@ final class OrderEstimate {
   /** Reads an order backwards; {@code whole}: it is not to become longer. */
   private void limits(int[] order, boolean whole) {
     int n = order.length;
-    mostStops = stops(order, !whole);
+    int stops = whole ? stops(order, 0, 0) : stops(order, mostFresh, mostGrey);
     ahead[n].end(steps, whole ? n <= 1 : n == 0);
     int j = day.end();
     for (int k = n - 1; k >= 0; k--) {
       int seconds = whole ? service[k] : day.service(order[k]);
-      ahead[k].visit(steps, order[k], seconds, ahead[k + 1], j, mostStops, whole && k == n - 1);
+      ahead[k].visit(steps, order[k], seconds, ahead[k + 1], j, stops, whole && k == n - 1);
       j = order[k];
     }
   }
 
-  /** Water stops that an order needs at least, but no more than there may be. */
-  private int stops(int[] order, boolean oneMore) {
-    long fresh = oneMore ? mostFresh : 0;
-    long grey = oneMore ? mostGrey : 0;
+  /** Water stops that an order and more need at least, but no more than there may be. */
+  private int stops(int[] order, long moreFresh, long moreGrey) {
+    long fresh = moreFresh;
+    long grey = moreGrey;
     for (int visit : order) {
       fresh += terms.fresh(visit);
       grey += terms.grey(visit);
