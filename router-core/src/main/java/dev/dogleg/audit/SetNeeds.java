@@ -9,7 +9,9 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Deque;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * How much a set must cost so that it contradicts no least reduced cost of a certificate: what is
@@ -23,6 +25,7 @@ final class SetNeeds {
   private final WeekCertificate certificate;
   private final long[] most;
   private final List<List<List<Integer>>> sides = new ArrayList<>();
+  private final Map<String, Integer> numbers = new HashMap<>();
 
   /**
    * Needs.
@@ -33,6 +36,9 @@ final class SetNeeds {
   SetNeeds(WeekCertificate certificate, long[] most) {
     this.certificate = certificate;
     this.most = most;
+    for (int i = 0; i < certificate.bookingIds().size(); i++) {
+      numbers.put(certificate.bookingIds().get(i), i);
+    }
     for (Search search : certificate.searches()) {
       List<List<Integer>> ofSearch = new ArrayList<>();
       for (int p = 0; p < search.parts().size(); p++) {
@@ -76,8 +82,10 @@ final class SetNeeds {
             break;
           }
           long worst = bound.counting() ? search.limit() : most[s];
-          need = Math.max(need, Math.min(dropped, contradicts(bound, kind, set)));
-          dropped = Math.min(dropped, drops(bound, kind, set, worst));
+          long free = PricedSets.reduced(bound, set, 0);
+          long paid = Math.subtractExact(bound.least().get(kind), free);
+          need = Math.max(need, Math.min(dropped, contradicts(bound, paid)));
+          dropped = Math.min(dropped, drops(bound, paid, worst));
           work.spend(4L + set.cardinality() + 3L * bound.cuts().size());
         }
         if (dropped > need && part.split().isPresent()) {
@@ -93,14 +101,17 @@ final class SetNeeds {
   }
 
   private boolean agrees(Split split, boolean holds, int kind, BitSet set) {
-    int one = certificate.bookingIds().indexOf(split.bookingId());
-    int other = certificate.bookingIds().indexOf(split.otherId());
+    int one = numbers.get(split.bookingId());
+    int other = numbers.getOrDefault(split.otherId(), -1);
     return SearchCheck.agrees(split, holds, kind, set, one, other);
   }
 
-  /** The cost below which the reduced cost of a set is lower than the least of its kind. */
-  private static long contradicts(Bound bound, int kind, BitSet set) {
-    long paid = Math.subtractExact(bound.least().get(kind), PricedSets.reduced(bound, set, 0));
+  /**
+   * The cost below which the reduced cost of a set is lower than the least of its kind.
+   *
+   * @param paid what the prices pay for the set beyond its least, in parts
+   */
+  private static long contradicts(Bound bound, long paid) {
     if (bound.counting()) {
       return paid > 0 ? DaySeconds.NEVER : 0;
     }
@@ -108,12 +119,11 @@ final class SetNeeds {
   }
 
   /** The cost from which on a bound drops a set. */
-  private static long drops(Bound bound, int kind, BitSet set, long worst) {
-    long paid = Math.subtractExact(bound.least().get(kind), PricedSets.reduced(bound, set, 0));
-    paid = Math.addExact(paid, PricedSets.room(bound, worst));
+  private static long drops(Bound bound, long paid, long worst) {
+    long more = Math.addExact(paid, PricedSets.room(bound, worst));
     if (bound.counting()) {
-      return paid < 0 ? 0 : DaySeconds.NEVER;
+      return more < 0 ? 0 : DaySeconds.NEVER;
     }
-    return Math.addExact(Math.floorDiv(paid, bound.parts()), 1);
+    return Math.addExact(Math.floorDiv(more, bound.parts()), 1);
   }
 }

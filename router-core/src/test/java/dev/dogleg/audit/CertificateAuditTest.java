@@ -19,6 +19,8 @@ import dev.dogleg.plan.week.WeekProgress;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 
 class CertificateAuditTest {
@@ -65,6 +67,7 @@ class CertificateAuditTest {
   @Test
   void noAmountOfACertificateCanBeChanged() {
     List<String> unseen = new ArrayList<>();
+    Set<String> codes = new TreeSet<>();
     int changed = 0;
     int splits = 0;
     for (int k = 1; k <= 60; k++) {
@@ -78,12 +81,17 @@ class CertificateAuditTest {
       BrokenCertificates broken = new BrokenCertificates(solved.certificate());
       for (Map.Entry<String, WeekCertificate> one : broken.amounts().entrySet()) {
         changed++;
-        if (CertificateAudit.check(week, solved.plan(), one.getValue(), 0).findings().isEmpty()) {
+        List<String> found = codes(CertificateAudit.check(week, solved.plan(), one.getValue(), 0));
+        codes.addAll(found);
+        if (found.isEmpty()) {
           unseen.add("week " + k + ": " + one.getKey());
         }
       }
     }
     assertEquals(List.of(), unseen, changed + " changed");
+    List<String> each =
+        List.of("certificate-form", "certificate-missing", "certificate-open", "certificate-sum");
+    assertTrue(codes.containsAll(each), codes.toString());
     assertTrue(changed > 500 && splits >= 2, changed + " changed, " + splits + " split");
   }
 
@@ -110,6 +118,46 @@ class CertificateAuditTest {
     }
     assertEquals(List.of(), wrong);
     assertTrue(found >= 10, found + " found");
+  }
+
+  /** Serving a booking may be worth what leaving it out costs, and no sixtieth more. */
+  @Test
+  void noBookingIsPricedAboveWhatLeavingItOutCosts() {
+    int seen = 0;
+    for (int k = 1; k <= 20; k++) {
+      WeekRequest week = RandomWeeks.week(k, 4, 2, false);
+      WeekPlanner.Solved solved = solved(week);
+      WeekCertificate certificate = solved.certificate();
+      int last = certificate.searches().size() - 1;
+      Search search = certificate.searches().get(last);
+      Part part = search.parts().isEmpty() ? null : search.parts().get(0);
+      if (part == null || part.split().isPresent() || part.bounds().isEmpty()) {
+        continue;
+      }
+      PricedSets priced = new PricedSets(week, certificate.vanDays());
+      Bound bound = part.bounds().get(0);
+      for (int i = 0; i < certificate.bookingIds().size(); i++) {
+        if (!priced.mayBeLeft(bound, search.limit(), i)) {
+          continue;
+        }
+        List<Long> cover = new ArrayList<>(bound.cover());
+        long more = priced.left(bound, i) + 1 - cover.get(i);
+        cover.set(i, cover.get(i) + more);
+        Bound dear =
+            BrokenCertificates.sum(BrokenCertificates.cover(bound, cover), bound.sum() + more);
+        List<Bound> bounds = new ArrayList<>(part.bounds());
+        bounds.set(0, dear);
+        List<Search> searches = new ArrayList<>(certificate.searches());
+        searches.set(
+            last, new Search(search.limit(), List.of(new Part(-1, true, bounds, part.split()))));
+        WeekCertificate other =
+            new WeekCertificate(certificate.bookingIds(), certificate.vanDays(), searches);
+        ProofAudit audit = CertificateAudit.check(week, solved.plan(), other, 0);
+        assertTrue(codes(audit).contains("certificate-price"), "week " + k + audit);
+        seen++;
+      }
+    }
+    assertTrue(seen >= 20, seen + " seen");
   }
 
   /** A bound whose sum is right and whose least reduced costs are not: only sets tried show it. */

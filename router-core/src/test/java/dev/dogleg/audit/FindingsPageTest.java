@@ -38,6 +38,28 @@ class FindingsPageTest {
     assertEquals(given, named);
   }
 
+  /** Each code stands in a test of the library: one that no test fires is seen. */
+  @Test
+  void aTestNamesEveryCode() throws Exception {
+    StringBuilder tests = new StringBuilder();
+    try (Stream<Path> files = Files.walk(Path.of("src/test/java"))) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        tests.append(Files.readString(file));
+      }
+    }
+    Set<String> fired = found("([a-z]+(?:-[a-z]+)*)", tests.toString());
+    Set<String> named = new TreeSet<>();
+    for (String row :
+        Files.readString(Path.of(System.getProperty("dogleg.root")).resolve("docs/FINDINGS.md"))
+            .split("\n")) {
+      if (row.startsWith("| `")) {
+        named.addAll(found("`([a-z]+(?:-[a-z]+)*)`", row.substring(0, row.indexOf('|', 1))));
+      }
+    }
+    named.removeAll(fired);
+    assertEquals(Set.of(), named);
+  }
+
   private static Set<String> found(String pattern, String text) {
     Set<String> found = new TreeSet<>();
     Matcher matcher = Pattern.compile(pattern).matcher(text);

@@ -7,15 +7,21 @@ import static dev.dogleg.audit.SmallWeek.withoutD;
 import static dev.dogleg.audit.SmallWeek.withoutE;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import dev.dogleg.itinerary.DayChoice;
 import dev.dogleg.itinerary.DayPlan;
+import dev.dogleg.itinerary.DayRequest;
 import dev.dogleg.itinerary.NoRoom;
 import dev.dogleg.itinerary.NoRoom.Why;
+import dev.dogleg.itinerary.PlannedStop;
 import dev.dogleg.itinerary.PlannedStop.Kind;
 import dev.dogleg.itinerary.Proof;
+import dev.dogleg.itinerary.Visit;
+import dev.dogleg.itinerary.WeekBooking;
 import dev.dogleg.itinerary.WeekNoRoom;
 import dev.dogleg.itinerary.WeekNoRoom.Change;
 import dev.dogleg.itinerary.WeekNoRoom.ChangeKind;
 import dev.dogleg.itinerary.WeekPlan;
+import dev.dogleg.itinerary.WeekRequest;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -75,7 +81,7 @@ class WeekAuditTest {
   void aBookingIsServedOnOneOfItsChoices() {
     // b may be served on day 0 only; put in c's place on day 1 it is no visit of that day, and c is
     // served nowhere.
-    List<dev.dogleg.itinerary.PlannedStop> stops = new ArrayList<>(dayOne().stops());
+    List<PlannedStop> stops = new ArrayList<>(dayOne().stops());
     stops.set(1, StopEdit.named(stops.get(1), Kind.VISIT, "b"));
     DayPlan strange = new DayPlan(dayOne().shift(), stops, List.of(), 0, 3600, proof(3600));
     List<WeekFinding> found = WeekAudit.check(SmallWeek.request(), days(SmallDay.plan(), strange));
@@ -89,6 +95,28 @@ class WeekAuditTest {
             "-1:no-room-missing",
             "-1:cost"),
         codes);
+  }
+
+  /** 201 visits, the first of a sound day over and over, none of them timed. */
+  @Test
+  void aDayHasNoMoreVisitsThanOneMayAskFor() {
+    List<WeekBooking> bookings = new ArrayList<>();
+    List<PlannedStop> stops = new ArrayList<>(List.of(dayOne().stops().get(0)));
+    for (int k = 0; k <= DayRequest.MOST_VISITS; k++) {
+      String id = "v%03d".formatted(k);
+      DayChoice choice = new DayChoice(0, Visit.booked(id, 1, 10), 0);
+      bookings.add(new WeekBooking(id, true, 0, List.of(choice)));
+      stops.add(StopEdit.named(dayOne().stops().get(1), Kind.VISIT, id));
+    }
+    WeekRequest small = SmallWeek.request();
+    WeekRequest request =
+        new WeekRequest(small.days(), bookings, small.prices(), small.seed(), small.effort());
+    DayPlan crowded = new DayPlan(dayOne().shift(), stops, List.of(), 0, 0, proof(0));
+    DayPlan empty = new DayPlan(dayOne().shift(), List.of(), List.of(), 0, 0, proof(0));
+    WeekPlan plan = new WeekPlan(List.of(crowded, empty), List.of(), 0, 0, proof(0));
+    List<WeekFinding> found = WeekAudit.check(request, plan);
+    assertEquals("too-many-visits", found.get(0).finding().code(), found.toString());
+    assertEquals(201, found.get(0).finding().measured());
   }
 
   @Test
