@@ -34,7 +34,11 @@ final class LeastDay {
   private final int[] legSeconds;
   private final int[] legCosts;
   private final int[] service;
-  private final List<List<SecondWays>> ways = new ArrayList<>();
+  private final int[][] latestArrive;
+  private final int[][] earliestStart;
+  private final int[][] earliestArrive;
+  private final int[][] latestDone;
+  private final BreakRule rule;
   private final List<int[]> points = new ArrayList<>();
   private final List<Integer> mostPoints = new ArrayList<>();
 
@@ -51,10 +55,19 @@ final class LeastDay {
     legs(stops);
     close(legSeconds);
     close(legCosts);
+    rule = shift.breakRule().orElse(null);
+    latestArrive = new int[visits][];
+    earliestStart = new int[visits][];
+    earliestArrive = new int[visits][];
+    latestDone = new int[visits][];
     service = new int[visits];
     for (int i = 0; i < visits; i++) {
       Visit visit = request.visits().get(i);
-      ways.add(SecondWays.of(visit, List.of()));
+      List<SecondWays> ways = SecondWays.of(visit, List.of());
+      latestArrive[i] = ways.stream().mapToInt(SecondWays::latestArrive).toArray();
+      earliestStart[i] = ways.stream().mapToInt(SecondWays::earliestStart).toArray();
+      earliestArrive[i] = ways.stream().mapToInt(SecondWays::stayFrom).toArray();
+      latestDone[i] = ways.stream().mapToInt(w -> Math.min(w.doneBy(), w.stayTo())).toArray();
       service[i] = terms.served(visit, 1, null);
       for (int place = 2; place <= visits; place++) {
         service[i] = Math.min(service[i], terms.served(visit, place, null));
@@ -191,7 +204,6 @@ final class LeastDay {
   }
 
   private int rested(long from) {
-    BreakRule rule = shift.breakRule().orElse(null);
     if (rule == null || from > rule.startWithin().toSeconds()) {
       return NONE;
     }
@@ -200,11 +212,12 @@ final class LeastDay {
 
   private int ready(int visit, long arrive, long free) {
     int earliest = NONE;
-    for (SecondWays way : ways.get(visit)) {
-      long at = Math.max(arrive, way.stayFrom());
-      long ends = Math.max(Math.max(at, free), way.earliestStart()) + service[visit];
-      boolean fits = at <= way.latestArrive() && ends <= way.doneBy() && ends <= way.stayTo();
-      earliest = fits ? (int) Math.min(earliest, ends) : earliest;
+    for (int way = 0; way < latestArrive[visit].length; way++) {
+      long at = Math.max(arrive, earliestArrive[visit][way]);
+      long ends = Math.max(Math.max(at, free), earliestStart[visit][way]) + service[visit];
+      if (at <= latestArrive[visit][way] && ends <= latestDone[visit][way] && ends < earliest) {
+        earliest = (int) ends;
+      }
     }
     return earliest;
   }
@@ -219,7 +232,6 @@ final class LeastDay {
    * @return second of the day, or {@link #NONE} where that is too late
    */
   int ends(int last, int ready, int rested, int many) {
-    BreakRule rule = shift.breakRule().orElse(null);
     long end = (long) ready + seconds(last, end());
     if (rule != null && many >= 2 && end > rule.startWithin().fromSeconds()) {
       end = (long) rested + seconds(last, end());

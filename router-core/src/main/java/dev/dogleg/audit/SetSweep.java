@@ -16,22 +16,33 @@ final class SetSweep {
   /** Visits of a van-day above which no set is looked at: a set is a word of bits. */
   private static final int MOST_VISITS = 62;
 
+  /** Sets of one size that there may be. */
+  private static final long MOST_RANKS = 6_000_000;
+
   /** Sets with a last visit that may be kept at once. */
-  private static final int MOST_KEPT = 4_000_000;
+  private static final int MOST_KEPT = 6_000_000;
 
   private final DayRequest request;
   private final LeastDay day;
   private final WorkLeft work;
 
-  /** Sets of the size last swept, by number; for each of their visits, rising, what it has last. */
+  /** Sets of the size last swept, rising; for each of their visits, rising, what it has last. */
   private long[] sets = {0};
 
   private int many = 1;
   private Lasts lasts = new Lasts();
   private int size;
 
-  /** Numbers of the sets by hash; -1 where there is none. */
-  private int[] byHash = {0};
+  /** Numbers of the sets by rank; -1 where there is none. */
+  private int[] byRank = {0};
+
+  /** Ways to choose so many visits of those before a visit: {@code ways[size][visit]}. */
+  private final long[][] ways;
+
+  /** Visits of the set looked at, and ranks of it without one of them. */
+  private final int[] members = new int[MOST_VISITS + 1];
+
+  private final long[] ranks = new long[MOST_VISITS + 1];
 
   /** Sets with a last visit: least cost, earliest leaving of its door, the same with the break. */
   private static final class Lasts {
@@ -63,8 +74,16 @@ final class SetSweep {
     this.request = request;
     this.day = day;
     this.work = work;
+    int n = Math.min(MOST_VISITS, request.visits().size());
     if (request.visits().size() > MOST_VISITS) {
       work.spend(Long.MAX_VALUE);
+    }
+    ways = new long[n + 2][n + 1];
+    for (int visit = 0; visit <= n; visit++) {
+      ways[0][visit] = 1;
+      for (int k = 1; k <= n + 1 && visit > 0; k++) {
+        ways[k][visit] = Math.min(Long.MAX_VALUE / 4, ways[k][visit - 1] + ways[k - 1][visit - 1]);
+      }
     }
   }
 
@@ -79,19 +98,32 @@ final class SetSweep {
     long[] found = new long[64];
     Lasts now = new Lasts();
     int count = 0;
-    for (int s = 0; s < many && !work.spent(); s++) {
-      for (int i = 64 - Long.numberOfLeadingZeros(sets[s]); i < day.visits(); i++) {
+    if (wider > day.visits()) {
+      many = 0;
+      return;
+    }
+    long all = ways[wider][day.visits()];
+    work.spend(all > MOST_RANKS ? Long.MAX_VALUE : all);
+    if (work.spent()) {
+      return;
+    }
+    int[] ranked = new int[(int) all];
+    Arrays.fill(ranked, -1);
+    // The highest visit outside: so sets come rising, and those looked up lie close together.
+    for (int i = 0; i < day.visits() && !work.spent(); i++) {
+      for (int s = 0; s < many && sets[s] < 1L << i && !work.spent(); s++) {
         if (count == found.length) {
           found = Arrays.copyOf(found, 2 * count);
         }
         now.reach((count + 1) * wider);
         long set = sets[s] | 1L << i;
-        work.spend(4L + (long) wider * wider);
-        if (work.spent() || day.forbidden(set) || !enter(set, now, count * wider)) {
+        work.spend(20L + 2L * wider * wider);
+        if (day.forbidden(set) || !enter(set, now, count * wider)) {
           continue;
         }
-        long least = least(set, now, count * wider);
+        long least = least(now, count * wider);
         if (least < DaySeconds.NEVER) {
+          ranked[(int) rank(wider)] = count;
           found[count++] = set;
           look.at(set, least + day.priceOfService(set));
         }
@@ -104,44 +136,47 @@ final class SetSweep {
     many = count;
     lasts = now;
     size = wider;
-    index();
+    byRank = ranked;
   }
 
-  private void index() {
-    byHash = new int[Math.max(2, Integer.highestOneBit(Math.max(1, many)) * 4)];
-    Arrays.fill(byHash, -1);
-    for (int s = 0; s < many; s++) {
-      int at = slot(sets[s]);
-      while (byHash[at] >= 0) {
-        at = at + 1 & byHash.length - 1;
-      }
-      byHash[at] = s;
+  /** The rank of the set looked at among those of its size: Lehmer's order of combinations. */
+  private long rank(int visits) {
+    long rank = 0;
+    for (int k = 0; k < visits; k++) {
+      rank += ways[k + 1][members[k]];
     }
+    return rank;
   }
 
-  private int slot(long set) {
-    long mixed = set * 0x9E3779B97F4A7C15L; // Knuth's multiplicative hashing.
-    return (int) (mixed >>> 40) & byHash.length - 1;
-  }
-
-  private int number(long set) {
-    int at = byHash.length == 1 ? 0 : slot(set);
-    while (byHash[at] >= 0 && sets[byHash[at]] != set) {
-      at = at + 1 & byHash.length - 1;
+  /** Tells members and ranks of a set. */
+  private void read(long set) {
+    int k = 0;
+    for (long rest = set; rest != 0; rest &= rest - 1) {
+      members[k++] = Long.numberOfTrailingZeros(rest);
     }
-    return byHash[at];
+    long above = 0;
+    for (int j = k - 1; j >= 0; j--) {
+      ranks[j] = above;
+      above += ways[j][members[j]];
+    }
+    long below = 0;
+    for (int j = 0; j < k; j++) {
+      ranks[j] += below;
+      below += ways[j + 1][members[j]];
+    }
   }
 
   /** Fills in what a set has with each visit last; false where one visit fewer is impossible. */
   private boolean enter(long set, Lasts now, int to) {
-    int at = to;
-    for (long rest = set; rest != 0; rest &= rest - 1) {
-      int last = Long.numberOfTrailingZeros(rest);
-      long without = set ^ 1L << last;
-      int before = number(without);
-      if (before < 0) {
+    read(set);
+    for (int k = 0; k <= size; k++) {
+      if (byRank[(int) ranks[k]] < 0) {
         return false;
       }
+    }
+    for (int k = 0; k <= size; k++) {
+      int at = to + k;
+      int last = members[k];
       now.cost[at] = LeastDay.NONE;
       now.ready[at] = LeastDay.NONE;
       now.rested[at] = LeastDay.NONE;
@@ -151,27 +186,28 @@ final class SetSweep {
         now.rested[at] = day.readyRested(last, arrive);
         now.cost[at] = day.cost(day.start(), last);
       } else if (!request.visits().get(last).first()) {
-        after(without, before * size, last, now, at);
+        after(k, byRank[(int) ranks[k]] * size, now, at);
       }
-      at++;
     }
     return true;
   }
 
-  private void after(long without, int from, int last, Lasts now, int at) {
-    long arrive = LeastDay.NONE;
-    long arriveRested = LeastDay.NONE;
+  private void after(int k, int from, Lasts now, int at) {
+    int arrive = LeastDay.NONE;
+    int arriveRested = LeastDay.NONE;
     int least = LeastDay.NONE;
+    int last = members[k];
     int b = from;
-    for (long rest = without; rest != 0; rest &= rest - 1) {
-      int previous = Long.numberOfTrailingZeros(rest);
-      if (lasts.ready[b] < LeastDay.NONE) {
-        int leg = day.seconds(previous, last);
-        arrive = Math.min(arrive, (long) lasts.ready[b] + leg);
-        arriveRested = Math.min(arriveRested, (long) lasts.rested[b] + leg);
-        least = Math.min(least, lasts.cost[b] + day.cost(previous, last));
+    for (int m = 0; m <= size; m++) {
+      if (m != k) {
+        if (lasts.ready[b] < LeastDay.NONE) {
+          int leg = day.seconds(members[m], last);
+          arrive = Math.min(arrive, lasts.ready[b] + leg);
+          arriveRested = Math.min(arriveRested, lasts.rested[b] + leg);
+          least = Math.min(least, lasts.cost[b] + day.cost(members[m], last));
+        }
+        b++;
       }
-      b++;
     }
     if (arrive < LeastDay.NONE) {
       now.ready[at] = day.ready(last, arrive);
@@ -181,22 +217,20 @@ final class SetSweep {
   }
 
   /** The least cost of a day; drops those with a last visit that is home too late. */
-  private long least(long set, Lasts now, int from) {
+  private long least(Lasts now, int from) {
     long least = DaySeconds.NEVER;
-    int at = from;
-    for (long rest = set; rest != 0; rest &= rest - 1) {
-      int last = Long.numberOfTrailingZeros(rest);
+    for (int k = 0; k <= size; k++) {
+      int at = from + k;
       int end = LeastDay.NONE;
       if (now.ready[at] < LeastDay.NONE) {
-        end = day.ends(last, now.ready[at], now.rested[at], size + 1);
+        end = day.ends(members[k], now.ready[at], now.rested[at], size + 1);
       }
       if (end < LeastDay.NONE) {
-        long home = (long) now.cost[at] + day.cost(last, day.end()) + day.priceOfEnd(end);
+        long home = (long) now.cost[at] + day.cost(members[k], day.end()) + day.priceOfEnd(end);
         least = Math.min(least, home);
       } else {
         now.ready[at] = LeastDay.NONE;
       }
-      at++;
     }
     return least;
   }

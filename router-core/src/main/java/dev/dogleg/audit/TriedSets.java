@@ -153,6 +153,7 @@ final class TriedSets {
   }
 
   private void look(Asked asked, long set, long least, SetSearch search, WorkLeft work) {
+    work.spend(30);
     long extra = asked.extra(set);
     BitSet bookings = asked.bookings(set);
     long known = least + extra;
