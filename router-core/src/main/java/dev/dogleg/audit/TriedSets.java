@@ -8,6 +8,7 @@ import dev.dogleg.itinerary.WeekDay;
 import dev.dogleg.itinerary.WeekRequest;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -99,7 +100,10 @@ final class TriedSets {
     }
     WorkLeft left = new WorkLeft(work);
     int to = vanDays.size();
-    for (Asked asked : vanDays) {
+    // What smaller ones leave over is for larger ones.
+    List<Asked> rising = new ArrayList<>(vanDays);
+    rising.sort(Comparator.comparingInt(asked -> asked.numbers.size()));
+    for (Asked asked : rising) {
       WorkLeft share = left.share(to);
       tried.size = Math.min(tried.size, tried.upTo(asked, share));
       left.back(share);
