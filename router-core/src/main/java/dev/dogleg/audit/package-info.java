@@ -21,7 +21,8 @@
  * asked for per stop (the spare is searched by halving); a conflict of up to five visits (four
  * where water may be fetched) is tried in every order. A certificate: its sums, and the sets of
  * each van-day, small ones first, as far as a count of work goes: for 30 bookings on five days
- * about as long as the planner takes, or less.
+ * about as long as the planner takes. Bounds of sets rest on the least drives that {@code travel}
+ * tells, on which the planner's rest too.
  *
  * <p><b>Where it comes from.</b> A validator apart from the solver is common practice in operations
  * research; intervals of possible leaving times are carried forward stop by stop as in Savelsbergh
