@@ -203,6 +203,9 @@ final class KnownOrders {
     if (found != null && (found.possible() || found.exact)) {
       return found;
     }
+    if (!mayGrow(members)) {
+      return found == null ? NONE : found;
+    }
     int[] order = base.order;
     long cost = RelaxedDay.NEVER;
     for (int k = 0; k < more.length; k++) {
@@ -217,6 +220,18 @@ final class KnownOrders {
     }
     offer(found, order, cost);
     return found;
+  }
+
+  /** Whether rules that speak of sets alone let some visits be together. */
+  private boolean mayGrow(int[] members) {
+    if (terms.free()) {
+      return true;
+    }
+    long[] rows = new long[kind.size() / Long.SIZE + 1];
+    for (int visit : members) {
+      rows[visit >>> 6] |= 1L << visit;
+    }
+    return terms.setMayGrow(rows, 0);
   }
 
   private static void offer(Known known, int[] order, long cost) {

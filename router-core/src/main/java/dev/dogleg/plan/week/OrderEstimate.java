@@ -208,6 +208,8 @@ final class OrderEstimate {
         int there = day.leastDrive(i, visit) + day.service(visit) + day.leastDrive(visit, j);
         if (day.reaches(i, visit)
             && day.reaches(visit, j)
+            && terms.leg(i, visit)
+            && (at == n || terms.leg(visit, j))
             && earliest[at] + there <= ahead[at].reach()) {
           floor[at] = least[at] + steps.least(i, visit) + steps.least(visit, j) + ahead[at].home[0];
         }
