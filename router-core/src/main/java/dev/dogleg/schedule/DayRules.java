@@ -26,10 +26,25 @@ final class DayRules {
       int served = named.count(rows, at);
       return served > 0 && (strangers || served < named.size());
     }
+
+    /** Whether one set may end split where another, going on alike, does not. */
+    boolean splitsAhead(long[] one, int at, long[] other, int otherAt, long[] open, int openAt) {
+      boolean servedThere = named.meets(other, otherAt);
+      if (strangers || !servedThere) {
+        return !servedThere
+            && named.meets(one, at)
+            && (strangers || named.count(one, at) < named.size());
+      }
+      return !(named.meets(one, at) && named.covers(one, at, other, otherAt))
+          && named.within(other, otherAt, open, openAt);
+    }
   }
 
   /** At most one. */
   private record Alone(VisitMask named, boolean must, long price) {}
+
+  /** More than any price. */
+  static final long FORBIDDEN = Long.MAX_VALUE / 4;
 
   private final int n;
   private final boolean any;
@@ -253,6 +268,61 @@ final class DayRules {
       sum += each.splits(rows, at) ? each.price : 0;
     }
     return sum;
+  }
+
+  /**
+   * What going on after one set may cost more than going on in the same way after another.
+   *
+   * @param open visits that may still come after the other
+   * @return price, 0 or more; {@link #FORBIDDEN} where only the other may go on so
+   */
+  long dearer(long[] one, int at, long[] other, int otherAt, long[] open, int openAt) {
+    for (int v = 0; v < n; v++) {
+      if (blocking[v] != null
+          && (open[openAt + (v >>> 6)] >>> v & 1) != 0
+          && blocking[v].meets(one, at)
+          && !blocking[v].meets(other, otherAt)) {
+        return FORBIDDEN;
+      }
+    }
+    for (LoadLimit load : loads) {
+      if (load.names(open, openAt) && load.sum(one, at) > load.sum(other, otherAt)) {
+        return FORBIDDEN;
+      }
+    }
+    long sum = 0;
+    for (Load load : pricedLoads) {
+      if (load.limit.names(open, openAt)) {
+        long more = load.limit.free(one, at) - load.limit.free(other, otherAt);
+        sum += Math.multiplyExact(load.price, Math.max(0, more));
+      }
+    }
+    for (Late each : late) {
+      if (each.before.meets(one, at) && !each.before.meets(other, otherAt)) {
+        sum += Math.multiplyExact(each.price, (long) each.next.count(open, openAt));
+      }
+    }
+    for (Company each : company) {
+      if (each.splitsAhead(one, at, other, otherAt, open, openAt)) {
+        if (each.must) {
+          return FORBIDDEN;
+        }
+        sum += each.price;
+      }
+    }
+    return sum;
+  }
+
+  /** {@return whether it matters which place after the first a visit has} */
+  boolean byPlace() {
+    boolean matters = false;
+    for (int v = 0; v < n && any; v++) {
+      matters |= exactly[v] > 1;
+      for (int place = 3; place <= n; place++) {
+        matters |= placePrice[v * (n + 1) + place] != placePrice[v * (n + 1) + 2];
+      }
+    }
+    return matters;
   }
 
   /** {@return whether some order of just a set may keep what speaks of sets alone} */

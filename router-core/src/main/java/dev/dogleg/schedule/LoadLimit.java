@@ -59,7 +59,18 @@ final class LoadLimit {
     return Math.max(0, sum + points[visit] - most) - Math.max(0, sum - most);
   }
 
-  private long sum(long[] rows, int at) {
+  /** {@return whether a set holds a visit that has points} */
+  boolean names(long[] rows, int at) {
+    return digits.stream().anyMatch(digit -> digit.meets(rows, at));
+  }
+
+  /** {@return points of a set that are free} */
+  long free(long[] rows, int at) {
+    return Math.min(most, sum(rows, at));
+  }
+
+  /** {@return points of a set} */
+  long sum(long[] rows, int at) {
     long sum = 0;
     for (int digit = 0; digit < digits.size(); digit++) {
       sum += (long) digits.get(digit).count(rows, at) << digit;

@@ -92,6 +92,17 @@ final class ServedMinutes {
     return placed != null || changeover != null;
   }
 
+  /** {@return whether it matters which place after the first a visit has} */
+  boolean byPlace() {
+    boolean matters = false;
+    for (int j = 0; j < n && placed != null; j++) {
+      for (int place = 3; place <= n; place++) {
+        matters |= placed[j * (n + 1) + place] != placed[j * (n + 1) + 2];
+      }
+    }
+    return matters;
+  }
+
   /**
    * Service of a visit.
    *

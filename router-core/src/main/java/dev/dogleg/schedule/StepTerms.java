@@ -141,6 +141,30 @@ public final class StepTerms {
         : Math.multiplyExact(prices.rules(), rules.endPrice(rows, at, last));
   }
 
+  /**
+   * What rules may charge more for going on after one set than after another in the same way.
+   *
+   * @param one words of sets
+   * @param at first word of the one
+   * @param other words of sets
+   * @param otherAt first word of the other
+   * @param open words of sets
+   * @param openAt first word of the visits that may still come after the other
+   * @return price, 0 or more; {@link Long#MAX_VALUE} where only the other may go on so
+   */
+  public long dearer(long[] one, int at, long[] other, int otherAt, long[] open, int openAt) {
+    if (rules.none()) {
+      return 0;
+    }
+    long more = rules.dearer(one, at, other, otherAt, open, openAt);
+    return more >= DayRules.FORBIDDEN ? Long.MAX_VALUE : Math.multiplyExact(prices.rules(), more);
+  }
+
+  /** {@return whether it matters which place after the first a visit has} */
+  public boolean byPlace() {
+    return rules.byPlace() || minutes.byPlace();
+  }
+
   /** {@return whether a day full of grooming is priced} */
   public boolean pricesGroom() {
     return prices.groom() > 0;

@@ -76,6 +76,26 @@ final class VisitMask {
     return sum;
   }
 
+  /** {@return whether each of these is in one of two sets} */
+  boolean within(long[] rows, int at, long[] more, int moreAt) {
+    for (int w = 0; w < words.length; w++) {
+      if ((words[w] & ~(rows[at + w] | more[moreAt + w])) != 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** {@return whether one set holds each of these that another holds} */
+  boolean covers(long[] rows, int at, long[] other, int otherAt) {
+    for (int w = 0; w < words.length; w++) {
+      if ((words[w] & other[otherAt + w] & ~rows[at + w]) != 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** {@return how many these are} */
   int size() {
     return count(words, 0);

@@ -1,59 +1,77 @@
 package dev.dogleg.plan.week;
 
+import dev.dogleg.schedule.StepTerms;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.BooleanSupplier;
-import java.util.stream.IntStream;
 
 /**
- * Prices a kind of van-day: grows partial days of the relaxed day from the start, door by door, and
- * finds the least reduced cost of a day and cheap days.
+ * Prices a kind of van-day: grows partial days from the start, door by door, with all rules and
+ * tanks, and finds the least reduced cost of a day and cheap days.
  *
  * <p>Maintainers: label setting in order of time (Feillet, Dejax, Gendreau, Pouchard 2004, Networks
  * 44:216-229) with ng-memory. A partial day goes where {@link RestFloor} says that it could still
- * end below the limit, and falls where another of the same visit is nowhere later or dearer, and
- * remembers and carries no more; cuts that the other has half used and it has not are counted
- * against the other. The memory being short, a day may hold a visit twice: what is found is a floor
- * for all true days, and only days that hold each visit once are handed out.
+ * end below the limit, and falls where another of the same visit is nowhere later or dearer,
+ * remembers no more of what may still come, has fuller tanks, and whatever comes pays no more to
+ * rules and cuts, or the difference is counted against the other. The memory being short, a day may
+ * hold a visit twice: what is found is a floor for all true days, and only days that hold each
+ * visit once are handed out. Durations are rounded down ({@link RunStep}).
  */
-final class DayLabels implements RelaxedDay.RunSink {
+final class DayLabels {
+  private final PricedDay priced;
   private final RelaxedDay day;
+  private final RunStep step;
+  private final StepTerms terms;
   private final DayDuals duals;
-  private final RestFloor floor;
-  private final RestFill fill;
-  private final NearVisits near;
   private final DayLoad load;
   private final long limit;
   private final boolean quick;
   private final int mostLabels;
   private final BooleanSupplier stop;
   private final int words;
+  private final boolean ruled;
+  private final boolean byPlace;
+  private final boolean tanks;
+  private final long waitPrice;
 
   private int size;
+  private final RunArena runs;
   private int[] visit = new int[1024];
-  private int[] a = new int[1024];
-  private int[] b = new int[1024];
-  private long[] c = new long[1024];
-  private long[] plain = new long[1024];
-  private boolean[] taken = new boolean[1024];
+  private long[] toll = new long[1024];
+  private boolean[] thirsty = new boolean[1024];
   private boolean[] fallen = new boolean[1024];
   private int[] carried = new int[1024];
+  private int[] place = new int[1024];
   private long[] halves = new long[1024];
   private int[] parent = new int[1024];
   private long[] memory;
+  private long[] served;
 
   private final IntBag[] at;
   private final IntBag[] waiting;
   private final int width;
 
+  private final RunBuffer next;
   private int from;
   private int to;
-  private long toCost;
+  private int toPlace;
+  private long toToll;
   private long toHalves;
   private int toCarried;
   private final long[] toMemory;
+  private final long[] toServed;
+  private final long[] open;
+
+  private int runA;
+  private int runB;
+  private long runSum;
+  private boolean runTaken;
+  private boolean runThirsty;
+  private int runFresh;
+  private int runGrey;
+  private int runStops;
 
   private long least;
   private final List<End> ends = new ArrayList<>();
@@ -64,41 +82,35 @@ final class DayLabels implements RelaxedDay.RunSink {
   /**
    * Sets up.
    *
-   * @param day relaxed day
-   * @param duals prices
-   * @param floor floor of rests, filled with the same prices
-   * @param fill another floor of rests, filled with the same prices
-   * @param near what is remembered where
-   * @param load load points
+   * @param priced the van-day and its prices
    * @param limit days of this reduced cost or more are of no interest; 0 or less
-   * @param quick whether partial days fall however much they remember: finds days, proves nothing
+   * @param quick whether partial days fall whatever they remember: finds days, proves nothing
    * @param mostLabels partial days made, after which it gives up
    * @param stop asked now and then; once true, it gives up
    */
-  DayLabels(
-      RelaxedDay day,
-      DayDuals duals,
-      RestFloor floor,
-      RestFill fill,
-      NearVisits near,
-      DayLoad load,
-      long limit,
-      boolean quick,
-      int mostLabels,
-      BooleanSupplier stop) {
+  DayLabels(PricedDay priced, long limit, boolean quick, int mostLabels, BooleanSupplier stop) {
+    this.priced = priced;
     this.stop = stop;
-    this.day = day;
-    this.duals = duals;
-    this.floor = floor;
-    this.fill = fill;
-    this.near = near;
-    this.load = load;
     this.limit = limit;
     this.quick = quick;
     this.mostLabels = mostLabels;
-    words = near.words();
+    day = priced.day();
+    step = priced.step();
+    terms = step.terms();
+    duals = priced.duals();
+    load = priced.load();
+    words = priced.near().words();
+    ruled = !terms.free() && !load.alone;
+    byPlace = terms.byPlace();
+    tanks = step.water();
+    waitPrice = duals.costScale * day.waited();
+    runs = new RunArena(tanks);
+    next = step.buffer();
     memory = new long[1024 * words];
+    served = new long[ruled ? 1024 * words : 0];
     toMemory = new long[words];
+    toServed = new long[words];
+    open = new long[words];
     at = new IntBag[day.n];
     Arrays.setAll(at, j -> new IntBag());
     width = Math.max(1, (day.latestEnd - day.from) / 200);
@@ -113,21 +125,14 @@ final class DayLabels implements RelaxedDay.RunSink {
    * @return whether every day below the limit was thought of; false: too many partial days
    */
   boolean run() {
-    from = -1;
-    for (int j = 0; j < day.n; j++) {
-      if (!day.tooLate(day.start(), day.from, j)) {
-        goTo(j, 0, 0, 0);
-        day.step(day.start(), day.from, day.latestEnd, 0, !day.hasBreak, j, this);
-      }
-    }
-    for (int k = 0; k < size; k++) {
-      end(k, true);
-    }
+    start();
     for (IntBag bag : waiting) {
       for (int k = 0; k < bag.size(); k++) {
         int label = bag.get(k);
         if (!fallen[label]) {
-          end(label, false);
+          if (parent[label] >= 0) {
+            end(label, false);
+          }
           extend(label);
         }
         if (size > mostLabels || (k % 1024 == 1023 && stop.getAsBoolean())) {
@@ -138,79 +143,135 @@ final class DayLabels implements RelaxedDay.RunSink {
     return !quick;
   }
 
+  private void start() {
+    from = -1;
+    RunArena morning = new RunArena(tanks);
+    RunBuffer one = step.buffer();
+    one.add(day.from, day.latestEnd, 0, false, 0, 0, 0);
+    morning.append(one);
+    long[] empty = new long[words];
+    for (int j = 0; j < day.n; j++) {
+      boolean may = load.points[j] <= load.most && (!ruled || terms.may(empty, 0, day.n, j, 1));
+      if (may && step.reaches(day.start(), j)) {
+        goTo(j, 0, 0, 0, 1);
+        long price = ruled ? terms.price(empty, 0, day.n, j, 1) : 0;
+        int service = terms.service(day.n, j, 1);
+        step.visit(day.start(), morning, 0, j, service, price, false, next);
+        arrive();
+      }
+    }
+    for (int k = 0; k < size; k++) {
+      end(k, true);
+    }
+  }
+
   private void extend(int label) {
     int i = visit[label];
     from = label;
-    for (int j = 0; j < day.n; j++) {
+    int nextPlace = place[label] + 1;
+    int leave = runs.a[label];
+    for (int j : priced.stops().byNeed) {
       boolean known = (memory[label * words + (j >>> 6)] >>> j & 1) != 0;
-      boolean tooMuch = carried[label] + load.points[j] > load.most;
-      if (!known && !tooMuch && !day.first[j] && !day.tooLate(i, a[label], j)) {
-        goTo(j, c[label], halves[label], carried[label]);
-        day.step(i, a[label], b[label], 0, taken[label], j, this);
+      if (known
+          || day.first[j]
+          || carried[label] + load.points[j] > load.most
+          || !step.reaches(i, j)
+          || step.tooLate(i, leave, j, day.service[j])) {
+        continue;
       }
+      if (ruled && !terms.may(served, label * words, i, j, nextPlace)) {
+        continue;
+      }
+      goTo(j, toll[label], halves[label], carried[label], nextPlace);
+      long price = ruled ? terms.price(served, label * words, i, j, nextPlace) : 0;
+      int service = terms.service(i, j, nextPlace);
+      step.visit(i, runs, label, j, service, price, thirsty[label], next);
+      arrive();
     }
   }
 
-  /** What the next runs will stand at, and what they cost but for the leg. */
-  private void goTo(int j, long cost, long half, int points) {
+  /** What the next runs will stand at, and what they cost but for the way. */
+  private void goTo(int j, long tollSoFar, long half, int points, int toThePlace) {
     to = j;
+    toPlace = toThePlace;
     long full = half & duals.cutsOf[j];
-    toCost = cost - duals.worth[j] + duals.sum(full);
+    toToll = tollSoFar - duals.worth[j] + duals.sum(full);
     toHalves = half ^ duals.cutsOf[j];
     toCarried = points + load.points[j];
-  }
-
-  @Override
-  public void run(int runA, int runB, long cost, boolean runTaken) {
-    if (runA + day.home[to] > day.latestEnd) {
-      return;
-    }
-    long sum = toCost + duals.costScale * cost;
-    int before = from < 0 ? -1 : visit[from];
-    // The only visit of a day needs no break.
-    if (from >= 0 || !day.hasBreak) {
-      long rest = floor.of(to, before, runA, runTaken);
-      if (rest >= RelaxedDay.NEVER || sum + rest >= limit) {
-        return;
-      }
-    }
-    long[] remembered = near.of(to);
+    long[] remembered = priced.near().of(j);
     for (int w = 0; w < words; w++) {
       toMemory[w] = from < 0 ? 0 : memory[from * words + w] & remembered[w];
+      toServed[w] = from < 0 || !ruled ? 0 : served[from * words + w];
     }
-    toMemory[to >>> 6] |= 1L << to;
-    if (from >= 0 && sum + fill.of(toMemory, 0, runA, runTaken) >= limit) {
-      return;
-    }
-    if (from >= 0 && falls(runA, runB, sum, runTaken)) {
-      return;
-    }
-    put(runA, runB, sum, runTaken);
-    plain[size - 1] = cost + (from < 0 ? 0 : plain[from]);
+    toMemory[j >>> 6] |= 1L << j;
+    toServed[j >>> 6] |= 1L << j;
+    next.clear();
   }
 
-  private boolean falls(int runA, int runB, long sum, boolean runTaken) {
+  private void arrive() {
+    int before = from < 0 ? -1 : visit[from];
+    for (int k = 0; k < next.size; k++) {
+      runA = next.a[k];
+      runB = next.b[k];
+      runTaken = next.taken[k];
+      runSum = toToll + duals.costScale * next.c[k];
+      // The only visit of a day needs no break.
+      if (from >= 0 || !day.hasBreak) {
+        long rest = priced.floor().of(to, before, runA, runTaken);
+        if (rest >= RelaxedDay.NEVER || runSum + rest >= limit) {
+          continue;
+        }
+      }
+      if (from >= 0 && runSum + priced.fill().of(toMemory, 0, runA, runTaken) >= limit) {
+        continue;
+      }
+      tanks(k);
+      if (from < 0 || !falls()) {
+        put(k);
+      }
+    }
+  }
+
+  /** Tanks that can not run out any more are as good as full. */
+  private void tanks(int k) {
+    runThirsty = false;
+    if (tanks) {
+      runThirsty = priced.stops().mayBeNeeded(next.fresh[k], next.grey[k], toMemory, 0, runA);
+      runFresh = runThirsty ? next.fresh[k] : 0;
+      runGrey = runThirsty ? next.grey[k] : 0;
+      runStops = next.stops[k];
+    }
+  }
+
+  private long sum(int label) {
+    return toll[label] + duals.costScale * runs.c[label];
+  }
+
+  private boolean falls() {
     IntBag bag = at[to];
+    int index = priced.open().index(to, runA);
+    open(index, toMemory, 0);
+    long cuts = priced.open().cuts(index);
     int kept = 0;
     for (int k = 0; k < bag.size(); k++) {
       int other = bag.get(k);
-      if (a[other] <= runA
-          && c[other] <= sum
-          && (taken[other] || !runTaken)
+      if (runs.a[other] <= runA
+          && (runs.taken[other] || !runTaken)
           && carried[other] <= toCarried
-          && under(other, runB, sum)) {
+          && (!byPlace || place[other] == toPlace)
+          && fuller(other)
+          && under(other, cuts)) {
         return true;
       }
     }
     for (int k = 0; k < bag.size(); k++) {
       int other = bag.get(k);
-      boolean over =
-          runA <= a[other]
-              && sum <= c[other]
-              && (runTaken || !taken[other])
-              && toCarried <= carried[other]
-              && over(other, runB, sum);
-      if (over) {
+      if (runA <= runs.a[other]
+          && (runTaken || !runs.taken[other])
+          && toCarried <= carried[other]
+          && (!byPlace || place[other] == toPlace)
+          && emptier(other)
+          && over(other)) {
         fallen[other] = true;
       } else {
         bag.set(kept++, other);
@@ -220,47 +281,88 @@ final class DayLabels implements RelaxedDay.RunSink {
     return false;
   }
 
+  private boolean fuller(int other) {
+    return !tanks
+        || (runs.fresh[other] <= runFresh
+            && runs.grey[other] <= runGrey
+            && runs.stops[other] <= runStops);
+  }
+
+  private boolean emptier(int other) {
+    return !tanks
+        || (runFresh <= runs.fresh[other]
+            && runGrey <= runs.grey[other]
+            && runStops <= runs.stops[other]);
+  }
+
+  /** The visits that may still come after a partial day. */
+  private void open(int index, long[] remembered, int row) {
+    long[] rows = priced.open().rows();
+    for (int w = 0; w < words; w++) {
+      open[w] = rows[index * words + w] & ~remembered[row + w];
+    }
+  }
+
   /** Whether a known partial day remembers no more and is no dearer than the one at hand. */
-  private boolean under(int other, int runB, long sum) {
-    long dearer = duals.costScale * day.waitCost(Math.max(0, runB - b[other]));
-    if (!quick) {
-      for (int w = 0; w < words; w++) {
-        if ((memory[other * words + w] & ~toMemory[w]) != 0) {
-          return false;
-        }
-      }
-      dearer += duals.sum(halves[other] & ~toHalves);
+  private boolean under(int other, long cuts) {
+    long spare = runSum - sum(other) - waitPrice * Math.max(0, runB - runs.b[other]);
+    if (spare < 0 || quick) {
+      return spare >= 0;
     }
-    return c[other] + dearer <= sum;
+    for (int w = 0; w < words; w++) {
+      if ((memory[other * words + w] & open[w]) != 0) {
+        return false;
+      }
+    }
+    spare -= duals.sum(halves[other] & ~toHalves & cuts);
+    return spare >= 0
+        && (!ruled || ruled(spare, terms.dearer(served, other * words, toServed, 0, open, 0)));
   }
 
-  private boolean over(int other, int runB, long sum) {
-    long dearer = duals.costScale * day.waitCost(Math.max(0, b[other] - runB));
-    if (!quick) {
-      for (int w = 0; w < words; w++) {
-        if ((toMemory[w] & ~memory[other * words + w]) != 0) {
-          return false;
-        }
-      }
-      dearer += duals.sum(toHalves & ~halves[other]);
+  private boolean over(int other) {
+    long spare = sum(other) - runSum - waitPrice * Math.max(0, runs.b[other] - runB);
+    if (spare < 0 || quick) {
+      return spare >= 0;
     }
-    return sum + dearer <= c[other];
+    int index = priced.open().index(to, runs.a[other]);
+    open(index, memory, other * words);
+    for (int w = 0; w < words; w++) {
+      if ((toMemory[w] & open[w]) != 0) {
+        return false;
+      }
+    }
+    spare -= duals.sum(toHalves & ~halves[other] & priced.open().cuts(index));
+    return spare >= 0
+        && (!ruled || ruled(spare, terms.dearer(toServed, 0, served, other * words, open, 0)));
   }
 
-  private void put(int runA, int runB, long sum, boolean runTaken) {
-    if (size == a.length) {
+  private boolean ruled(long spare, long dearer) {
+    return dearer < RelaxedDay.NEVER && duals.costScale * dearer <= spare;
+  }
+
+  private void put(int k) {
+    if (size == visit.length) {
       grow();
     }
+    runs.append(next, k, 1);
+    if (tanks) {
+      runs.fresh[size] = runFresh;
+      runs.grey[size] = runGrey;
+    }
     visit[size] = to;
-    a[size] = runA;
-    b[size] = runB;
-    c[size] = sum;
-    taken[size] = runTaken;
+    toll[size] = toToll;
+    thirsty[size] = runThirsty;
     carried[size] = toCarried;
+    place[size] = toPlace;
     halves[size] = toHalves;
     parent[size] = from;
     System.arraycopy(toMemory, 0, memory, size * words, words);
-    at[to].add(size);
+    if (ruled) {
+      System.arraycopy(toServed, 0, served, size * words, words);
+    }
+    if (from >= 0) {
+      at[to].add(size);
+    }
     waiting[(runA - day.from) / width].add(size);
     size++;
   }
@@ -268,25 +370,29 @@ final class DayLabels implements RelaxedDay.RunSink {
   private void grow() {
     int more = 2 * size;
     visit = Arrays.copyOf(visit, more);
-    a = Arrays.copyOf(a, more);
-    b = Arrays.copyOf(b, more);
-    c = Arrays.copyOf(c, more);
-    plain = Arrays.copyOf(plain, more);
-    taken = Arrays.copyOf(taken, more);
+    toll = Arrays.copyOf(toll, more);
+    thirsty = Arrays.copyOf(thirsty, more);
     fallen = Arrays.copyOf(fallen, more);
     carried = Arrays.copyOf(carried, more);
+    place = Arrays.copyOf(place, more);
     halves = Arrays.copyOf(halves, more);
     parent = Arrays.copyOf(parent, more);
     memory = Arrays.copyOf(memory, more * words);
+    served = Arrays.copyOf(served, ruled ? more * words : 0);
   }
 
   private void end(int label, boolean single) {
-    long cost = day.end(visit[label], a[label], b[label], 0, taken[label], single);
+    int i = visit[label];
+    if (ruled && !terms.mayEnd(served, label * words, i)) {
+      return;
+    }
+    long cost = step.end(i, runs.a[label], runs.b[label], runs.c[label], runs.taken[label], single);
     if (cost < RelaxedDay.NEVER) {
-      long reduced = c[label] + duals.costScale * cost;
+      cost += ruled ? terms.endPrice(served, label * words, i) : 0;
+      long reduced = toll[label] + duals.costScale * cost;
       if (reduced < limit) {
         least = Math.min(least, reduced);
-        ends.add(new End(label, reduced, plain[label] + cost));
+        ends.add(new End(label, reduced, cost));
       }
     }
   }
@@ -301,43 +407,17 @@ final class DayLabels implements RelaxedDay.RunSink {
     return size;
   }
 
-  /** A day found. */
-  static final class Found {
-    private final int[] order;
-    private final long costSixtieths;
-
-    Found(int[] order, long costSixtieths) {
-      this.order = order;
-      this.costSixtieths = costSixtieths;
-    }
-
-    /** {@return visits as they are made, some of them more than once where it is no true day} */
-    int[] order() {
-      return order;
-    }
-
-    /** {@return cost on the relaxed day, without extra prices and rules on sets} */
-    long costSixtieths() {
-      return costSixtieths;
-    }
-
-    /** Whether each visit is made once. */
-    boolean isTrueDay() {
-      return IntStream.of(order).distinct().count() == order.length;
-    }
-  }
-
   /** {@return the cheapest days found, each set once} */
-  List<Found> cheapest(int most) {
+  List<FoundDay> cheapest(int most) {
     ends.sort(Comparator.comparingLong(End::reduced).thenComparingInt(End::label));
-    List<Found> found = new ArrayList<>();
+    List<FoundDay> found = new ArrayList<>();
     List<BookingSet> sets = new ArrayList<>();
     for (End end : ends) {
       int[] order = order(end.label());
       BookingSet set = BookingSet.of(order);
       if (!sets.contains(set)) {
         sets.add(set);
-        found.add(new Found(order, end.cost()));
+        found.add(new FoundDay(order, end.cost()));
         if (found.size() == most) {
           break;
         }
@@ -347,13 +427,9 @@ final class DayLabels implements RelaxedDay.RunSink {
   }
 
   private int[] order(int label) {
-    int length = 0;
+    int[] order = new int[place[label]];
     for (int k = label; k >= 0; k = parent[k]) {
-      length++;
-    }
-    int[] order = new int[length];
-    for (int k = label; k >= 0; k = parent[k]) {
-      order[--length] = visit[k];
+      order[place[k] - 1] = visit[k];
     }
     return order;
   }

@@ -11,6 +11,9 @@ final class DayLoad {
   /** Most points of a day. */
   final int most;
 
+  /** Whether that rule is the day's only one. */
+  final boolean alone;
+
   DayLoad(VanKind kind) {
     int[] chosen = new int[kind.size()];
     int limit = 0;
@@ -29,5 +32,6 @@ final class DayLoad {
     }
     points = chosen;
     most = limit;
+    alone = named > 0 && kind.day().terms().rules().size() == 1;
   }
 }

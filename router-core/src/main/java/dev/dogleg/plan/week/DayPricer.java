@@ -27,6 +27,9 @@ final class DayPricer {
   private final RestFill fill;
   private final NearVisits near;
   private final DayLoad load;
+  private final RunStep step;
+  private final StillOpen open;
+  private final StopNeed stops;
   private final OrderCost exact;
   private final int mostLabels;
   private final BooleanSupplier stop;
@@ -61,6 +64,9 @@ final class DayPricer {
     fill = new RestFill(day);
     near = new NearVisits(day, MEMORY);
     load = new DayLoad(kind);
+    step = new RunStep(kind);
+    open = new StillOpen(day, step);
+    stops = new StopNeed(kind);
     exact = new OrderCost(kind.model());
   }
 
@@ -69,6 +75,11 @@ final class DayPricer {
     duals = new DayDuals(kind, prices, counting);
     floor.fill(duals.worth, duals.costScale);
     fill.fill(duals.worth, duals.costScale);
+    open.take(duals);
+  }
+
+  private PricedDay priced() {
+    return new PricedDay(day, step, duals, floor, fill, open, near, load, stops);
   }
 
   /**
@@ -77,8 +88,7 @@ final class DayPricer {
    * @param limit only days below this reduced cost
    */
   Priced quickly(long limit) {
-    DayLabels days =
-        new DayLabels(day, duals, floor, fill, near, load, limit, true, mostLabels / 4, stop);
+    DayLabels days = new DayLabels(priced(), limit, true, mostLabels / 4, stop);
     days.run();
     steps += days.size();
     return new Priced(false, days.least(), helpful(days.cheapest(MOST_DAYS), limit));
@@ -87,14 +97,13 @@ final class DayPricer {
   /** Cheap days, and the proof that there is none below the least. */
   Priced wholly(long limit) {
     for (int round = 0; ; round++) {
-      DayLabels days =
-          new DayLabels(day, duals, floor, fill, near, load, limit, false, mostLabels, stop);
+      DayLabels days = new DayLabels(priced(), limit, false, mostLabels, stop);
       boolean whole = days.run();
       steps += days.size();
-      List<DayLabels.Found> all = days.cheapest(MOST_DAYS);
+      List<FoundDay> all = days.cheapest(MOST_DAYS);
       boolean learnt = false;
       if (whole && round < LEARNING_ROUNDS && !all.isEmpty() && !all.get(0).isTrueDay()) {
-        for (DayLabels.Found day : all) {
+        for (FoundDay day : all) {
           learnt |= near.learn(day.order());
         }
       }
@@ -105,9 +114,9 @@ final class DayPricer {
   }
 
   /** True days, each at the exact cost of its order, that are below the limit even so. */
-  private List<Day> helpful(List<DayLabels.Found> found, long limit) {
+  private List<Day> helpful(List<FoundDay> found, long limit) {
     List<Day> days = new ArrayList<>();
-    for (DayLabels.Found day : found) {
+    for (FoundDay day : found) {
       if (day.isTrueDay()) {
         int[] locals = day.order().clone();
         Arrays.sort(locals);
@@ -121,7 +130,7 @@ final class DayPricer {
   }
 
   /** A cost from which a day does not help. */
-  private long mostHelpful(DayLabels.Found day, int[] locals, long limit) {
+  private long mostHelpful(FoundDay day, int[] locals, long limit) {
     if (duals.costScale == 0) {
       return day.costSixtieths() + day.costSixtieths() / 4 + FAR;
     }

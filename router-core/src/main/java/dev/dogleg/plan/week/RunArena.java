@@ -27,7 +27,11 @@ final class RunArena {
   }
 
   void append(RunBuffer runs) {
-    int more = runs.size;
+    append(runs, 0, runs.size);
+  }
+
+  /** Appends so many runs, from one of them on. */
+  void append(RunBuffer runs, int first, int more) {
     if (size + more > a.length) {
       int room = 2 * a.length + more;
       a = Arrays.copyOf(a, room);
@@ -40,14 +44,14 @@ final class RunArena {
         stops = Arrays.copyOf(stops, room);
       }
     }
-    System.arraycopy(runs.a, 0, a, size, more);
-    System.arraycopy(runs.b, 0, b, size, more);
-    System.arraycopy(runs.c, 0, c, size, more);
-    System.arraycopy(runs.taken, 0, taken, size, more);
+    System.arraycopy(runs.a, first, a, size, more);
+    System.arraycopy(runs.b, first, b, size, more);
+    System.arraycopy(runs.c, first, c, size, more);
+    System.arraycopy(runs.taken, first, taken, size, more);
     if (tanks) {
-      System.arraycopy(runs.fresh, 0, fresh, size, more);
-      System.arraycopy(runs.grey, 0, grey, size, more);
-      System.arraycopy(runs.stops, 0, stops, size, more);
+      System.arraycopy(runs.fresh, first, fresh, size, more);
+      System.arraycopy(runs.grey, first, grey, size, more);
+      System.arraycopy(runs.stops, first, stops, size, more);
     }
     size += more;
   }

@@ -373,29 +373,34 @@ final class RunStep {
    * @return the cost; {@link RelaxedDay#NEVER} where the day cannot end there
    */
   long end(int i, RunBuffer runs, boolean single) {
-    RelaxedLegs.Leg leg = legs.leg(i, n + 1);
     long least = RelaxedDay.NEVER;
-    for (int k = 0; k < runs.size && leg != null; k++) {
-      int endBy =
-          hasBreak && !runs.taken[k] && !single ? Math.min(latestEnd, breakFrom) : latestEnd;
-      int first = runs.a[k];
-      if (first > leaveBy[i] || first + leg.leastFrom[0] > endBy) {
-        continue;
+    for (int k = 0; k < runs.size; k++) {
+      least = Math.min(least, end(i, runs.a[k], runs.b[k], runs.c[k], runs.taken[k], single));
+    }
+    return least;
+  }
+
+  /** Least cost of ending the day from one run, or {@link RelaxedDay#NEVER}. */
+  long end(int i, int a, int b, long c, boolean taken, boolean single) {
+    RelaxedLegs.Leg leg = legs.leg(i, n + 1);
+    int endBy = hasBreak && !taken && !single ? Math.min(latestEnd, breakFrom) : latestEnd;
+    if (leg == null || a > leaveBy[i] || a + leg.leastFrom[0] > endBy) {
+      return RelaxedDay.NEVER;
+    }
+    long least = RelaxedDay.NEVER;
+    int first = a;
+    int fastest = Integer.MAX_VALUE;
+    for (int span = leg.span(first); ; span++) {
+      int drive = leg.seconds[span];
+      if (drive < fastest && first + drive <= endBy) {
+        long cost = c + driven * drive + waited * Math.max(0, first - b);
+        least = Math.min(least, cost + model.endCost(first + drive));
+        fastest = drive;
       }
-      int b = runs.b[k];
-      int fastest = Integer.MAX_VALUE;
-      for (int span = leg.span(first); ; span++) {
-        int drive = leg.seconds[span];
-        if (drive < fastest && first + drive <= endBy) {
-          long cost = runs.c[k] + driven * drive + waited * Math.max(0, first - b);
-          least = Math.min(least, cost + model.endCost(first + drive));
-          fastest = drive;
-        }
-        if (leg.ends[span] >= leaveBy[i] || leg.leastFrom[span + 1] >= fastest) {
-          break;
-        }
-        first = leg.ends[span] + 1;
+      if (leg.ends[span] >= leaveBy[i] || leg.leastFrom[span + 1] >= fastest) {
+        break;
       }
+      first = leg.ends[span] + 1;
     }
     return least >= RelaxedDay.NEVER ? RelaxedDay.NEVER : least + leg.price;
   }

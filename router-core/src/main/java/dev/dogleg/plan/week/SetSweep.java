@@ -2,9 +2,7 @@ package dev.dogleg.plan.week;
 
 import dev.dogleg.schedule.StepTerms;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.function.BooleanSupplier;
-import java.util.stream.IntStream;
 
 /**
  * All sets of bookings that a van-day may serve, each with a cost that it cannot be below: one
@@ -45,8 +43,6 @@ final class SetSweep {
   private final int mostSets;
   private final int mostFound;
   private final Keep keep;
-  private final int[] need;
-  private final int[] byNeed;
   private final StopNeed stops;
   private final long[] grown;
   private final RunBuffer runs;
@@ -90,23 +86,7 @@ final class SetSweep {
     larger = new SetLevel(words, step.water());
     runs = step.buffer();
     grown = new long[words];
-    need = new int[day.n];
-    for (int j = 0; j < day.n; j++) {
-      int shortest = Integer.MAX_VALUE / 4;
-      for (int i = 0; i < day.n; i++) {
-        if (i != j && day.legs.reaches(i, j)) {
-          shortest = Math.min(shortest, day.legs.least(i, j));
-        }
-      }
-      need[j] = shortest + day.service[j] + day.home[j];
-    }
-    byNeed =
-        IntStream.range(0, day.n)
-            .boxed()
-            .sorted(Comparator.comparingInt((Integer j) -> need[j]).thenComparingInt(j -> j))
-            .mapToInt(Integer::intValue)
-            .toArray();
-    stops = new StopNeed(kind, need, byNeed);
+    stops = new StopNeed(kind);
   }
 
   /**
@@ -164,8 +144,8 @@ final class SetSweep {
     long extraSoFar = extra(rows, at);
     int earliest = level.earliest(set);
     boolean maybeStops = stops.mayBeNeeded(rows, at, earliest);
-    for (int j : byNeed) {
-      if (earliest + need[j] > day.latestEnd) {
+    for (int j : stops.byNeed) {
+      if (earliest + stops.need[j] > day.latestEnd) {
         break;
       }
       if ((rows[at + (j >>> 6)] >>> j & 1) != 0 || day.first[j]) {
