@@ -4,6 +4,7 @@ import dev.dogleg.itinerary.DayRule;
 import dev.dogleg.itinerary.DayRule.DayPlace;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * What a day's rules say of the next step, from the visits served and the last of them alone.
@@ -53,6 +54,7 @@ final class DayRules {
   private final int[] exactly;
   private final long[] placePrice;
   private final VisitMask[] blocking;
+  private final int[] everBlocked;
   private final boolean[] notLast;
   private final long[] lastPrice;
   private final List<LoadLimit> loads = new ArrayList<>();
@@ -103,6 +105,7 @@ final class DayRules {
         }
       }
     }
+    everBlocked = IntStream.range(0, wide).filter(v -> blocking[v] != null).toArray();
   }
 
   private void place(DayRule.PlaceInDay rule, VisitMask named, long price) {
@@ -271,20 +274,13 @@ final class DayRules {
   }
 
   /**
-   * What going on after one set may cost more than going on in the same way after another.
+   * What going on after one set may cost more than going on in the same way after another, but for
+   * the visits that {@link #addBlocked} tells.
    *
    * @param open visits that may still come after the other
    * @return price, 0 or more; {@link #FORBIDDEN} where only the other may go on so
    */
   long dearer(long[] one, int at, long[] other, int otherAt, long[] open, int openAt) {
-    for (int v = 0; v < n; v++) {
-      if (blocking[v] != null
-          && (open[openAt + (v >>> 6)] >>> v & 1) != 0
-          && blocking[v].meets(one, at)
-          && !blocking[v].meets(other, otherAt)) {
-        return FORBIDDEN;
-      }
-    }
     for (LoadLimit load : loads) {
       if (load.names(open, openAt) && load.sum(one, at) > load.sum(other, otherAt)) {
         return FORBIDDEN;
@@ -311,6 +307,23 @@ final class DayRules {
       }
     }
     return sum;
+  }
+
+  /** Adds to a set the visits that may not come any more once another set is served. */
+  void addBlocked(long[] rows, int at, long[] blocked, int blockedAt) {
+    for (int v : everBlocked) {
+      if (blocking[v].meets(rows, at)) {
+        blocked[blockedAt + (v >>> 6)] |= 1L << v;
+      }
+    }
+    for (LoadLimit load : loads) {
+      long sum = load.sum(rows, at);
+      for (int v = 0; v < n && sum > 0; v++) {
+        if (load.tooMuch(sum, v)) {
+          blocked[blockedAt + (v >>> 6)] |= 1L << v;
+        }
+      }
+    }
   }
 
   /** {@return whether it matters which place after the first a visit has} */

@@ -40,6 +40,11 @@ final class LoadLimit {
     return points[i] + points[j] > most;
   }
 
+  /** {@return whether a visit is too much after so many points; not for one without points} */
+  boolean tooMuch(long sum, int visit) {
+    return points[visit] > 0 && sum + points[visit] > most;
+  }
+
   /** {@return whether one visit is too much} */
   boolean tooMuchAlone(int i) {
     return points[i] > most;
@@ -61,7 +66,12 @@ final class LoadLimit {
 
   /** {@return whether a set holds a visit that has points} */
   boolean names(long[] rows, int at) {
-    return digits.stream().anyMatch(digit -> digit.meets(rows, at));
+    for (int digit = 0; digit < digits.size(); digit++) {
+      if (digits.get(digit).meets(rows, at)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** {@return points of a set that are free} */

@@ -142,7 +142,22 @@ public final class StepTerms {
   }
 
   /**
-   * What rules may charge more for going on after one set than after another in the same way.
+   * Adds to a set the visits that must rules forbid from now on, whatever comes between.
+   *
+   * @param rows words of sets
+   * @param at first word of the set served so far
+   * @param blocked words of sets; changed
+   * @param blockedAt first word of the set added to
+   */
+  public void addBlocked(long[] rows, int at, long[] blocked, int blockedAt) {
+    if (!rules.none()) {
+      rules.addBlocked(rows, at, blocked, blockedAt);
+    }
+  }
+
+  /**
+   * What rules may charge more for going on after one set than after another in the same way, where
+   * no visit comes that {@link #addBlocked} tells of the one.
    *
    * @param one words of sets
    * @param at first word of the one

@@ -31,6 +31,13 @@ final class VisitMask {
     words[visit >>> 6] |= 1L << visit;
   }
 
+  /** Adds these to a set. */
+  void addTo(long[] rows, int at) {
+    for (int w = 0; w < words.length; w++) {
+      rows[at + w] |= words[w];
+    }
+  }
+
   /** Adds all of another but one visit. */
   void addAllBut(VisitMask other, int visit) {
     for (int w = 0; w < words.length; w++) {

@@ -22,12 +22,15 @@ final class ColumnGeneration {
   private static final int COLUMNS_PER_KIND = 24;
 
   /** Sets are listed ahead by one in so many parts of the LP's cost. */
-  private static final int FURTHER = 25;
+  private static final int FURTHER = 60;
+
+  /** The same once there is a bound, so that the sets listed may serve for good. */
+  private static final int MUCH_FURTHER = 14;
 
   private static final int CUTS_PER_ROUND = 20;
 
   /** Partial days of a whole pricing from which a quick one comes first. */
-  private static final long QUICK_FROM = 100_000;
+  private static final long QUICK_FROM = 20_000;
 
   private static final int MOST_COLUMNS = 500;
   private static final int MOST_ROUNDS = 600;
@@ -36,6 +39,7 @@ final class ColumnGeneration {
   private static final double LEAST_OVER = 0.01;
 
   private static final double NEARLY = 1e-5;
+  private static final double ROUGHLY = 0.02;
 
   private final MasterProblem problem;
   private final List<DayPricer> pricers;
@@ -56,8 +60,9 @@ final class ColumnGeneration {
   /** Columns of the last LP. */
   private int[] asked = new int[0];
 
-  private long labels;
+  private long labels = Long.MAX_VALUE;
   private long made;
+  private double near = NEARLY;
 
   /**
    * Sets up.
@@ -103,8 +108,17 @@ final class ColumnGeneration {
     return columns.stream().mapToInt(Integer::intValue).toArray();
   }
 
+  /** Prices days until the bound is near the LP's value. */
+  void solveRoughly() {
+    near = ROUGHLY;
+    solve();
+    near = NEARLY;
+  }
+
   /** Prices out all days. */
   void solve() {
+    boolean tooMany = false;
+    boolean listed = pricers.stream().allMatch(DayPricer::listed);
     for (int round = 0; round < MOST_ROUNDS && !problem.work().spent(); round++) {
       dropIdle();
       asked = sorted();
@@ -120,37 +134,55 @@ final class ColumnGeneration {
         continue;
       }
       pricers.parallelStream().forEach(pricer -> pricer.take(last.prices(), counting));
-      if (!counting && labels > QUICK_FROM && take(price(limits, DayPricer::quickly))) {
+      if (!listed && labels > QUICK_FROM && take(price(limits, DayPricer::quickly))) {
         continue;
       }
-      List<DayPricer.Priced> priced = price(limits, DayPricer::wholly);
-      labels = made;
-      bound(priced);
-      if (enough()) {
-        return;
-      }
-      if (take(priced)) {
-        continue;
-      }
-      if (tight()) {
-        if (!settle()) {
+      if (!listed && (counting || tooMany)) {
+        Next next = byLabels(limits);
+        if (next == Next.AGAIN) {
+          continue;
+        }
+        if (next == Next.DONE) {
           return;
         }
-        continue;
       }
       long further = counting ? 0 : further();
-      priced =
+      List<DayPricer.Priced> priced =
           price(
               limits,
               (pricer, least) -> pricer.exactly(least, further, set -> settledCost(pricer, set)));
+      tooMany = !priced.stream().allMatch(DayPricer.Priced::whole);
       bound(priced);
-      if (enough()) {
+      if (enough() || (near > NEARLY && tight())) {
         return;
       }
-      if (!take(priced) && !settle()) {
+      if (!take(priced) && !settle() && !(tooMany && !listed && !counting)) {
         return;
       }
     }
+  }
+
+  /** What to do after days were searched by labels. */
+  private enum Next {
+    AGAIN,
+    LOOK_CLOSER,
+    DONE
+  }
+
+  private Next byLabels(long[] limits) {
+    List<DayPricer.Priced> priced = price(limits, DayPricer::wholly);
+    labels = made;
+    bound(priced);
+    if (enough()) {
+      return Next.DONE;
+    }
+    if (take(priced)) {
+      return Next.AGAIN;
+    }
+    if (tight()) {
+      return settle() ? Next.AGAIN : Next.DONE;
+    }
+    return Next.LOOK_CLOSER;
   }
 
   private WeekBound bound(long[] least) {
@@ -170,7 +202,7 @@ final class ColumnGeneration {
   /** Whether the bound is so near the LP's own value that no closer look can raise it. */
   private boolean tight() {
     return best != null
-        && (double) best.scaled() / best.prices().scale() >= last.value() * (1 - NEARLY);
+        && (double) best.scaled() / best.prices().scale() >= last.value() * (1 - near);
   }
 
   private boolean enough() {
@@ -241,7 +273,7 @@ final class ColumnGeneration {
 
   /** How far above its limit a van-day's sets are listed ahead, in parts. */
   private long further() {
-    double share = last.value() / FURTHER / problem.model().request().days().size();
+    double share = last.value() / (near > NEARLY && best != null ? MUCH_FURTHER : FURTHER);
     return (long) (share * last.prices().scale());
   }
 

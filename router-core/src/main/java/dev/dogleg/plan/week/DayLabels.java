@@ -40,7 +40,7 @@ final class DayLabels {
   private final RunArena runs;
   private int[] visit = new int[1024];
   private long[] toll = new long[1024];
-  private boolean[] thirsty = new boolean[1024];
+  private long[] sum = new long[1024];
   private boolean[] fallen = new boolean[1024];
   private int[] carried = new int[1024];
   private int[] place = new int[1024];
@@ -49,7 +49,7 @@ final class DayLabels {
   private long[] memory;
   private long[] served;
 
-  private final IntBag[] at;
+  private final LabelBag[] at;
   private final IntBag[] waiting;
   private final int width;
 
@@ -63,12 +63,12 @@ final class DayLabels {
   private final long[] toMemory;
   private final long[] toServed;
   private final long[] open;
+  private final long[] nobody;
 
   private int runA;
   private int runB;
   private long runSum;
   private boolean runTaken;
-  private boolean runThirsty;
   private int runFresh;
   private int runGrey;
   private int runStops;
@@ -111,8 +111,9 @@ final class DayLabels {
     toMemory = new long[words];
     toServed = new long[words];
     open = new long[words];
-    at = new IntBag[day.n];
-    Arrays.setAll(at, j -> new IntBag());
+    nobody = new long[words];
+    at = new LabelBag[day.n];
+    Arrays.setAll(at, j -> new LabelBag(words));
     width = Math.max(1, (day.latestEnd - day.from) / 200);
     waiting = new IntBag[(day.latestEnd - day.from) / width + 1];
     Arrays.setAll(waiting, k -> new IntBag());
@@ -150,13 +151,17 @@ final class DayLabels {
     one.add(day.from, day.latestEnd, 0, false, 0, 0, 0);
     morning.append(one);
     long[] empty = new long[words];
+    StopNeed need = need(0, 0, empty, 0, day.from);
     for (int j = 0; j < day.n; j++) {
       boolean may = load.points[j] <= load.most && (!ruled || terms.may(empty, 0, day.n, j, 1));
       if (may && step.reaches(day.start(), j)) {
         goTo(j, 0, 0, 0, 1);
         long price = ruled ? terms.price(empty, 0, day.n, j, 1) : 0;
         int service = terms.service(day.n, j, 1);
-        step.visit(day.start(), morning, 0, j, service, price, false, next);
+        if (need != null) {
+          need.next(j);
+        }
+        step.visit(day.start(), morning, 0, j, service, price, need, next);
         arrive();
       }
     }
@@ -170,6 +175,8 @@ final class DayLabels {
     from = label;
     int nextPlace = place[label] + 1;
     int leave = runs.a[label];
+    StopNeed need =
+        tanks ? need(runs.fresh[label], runs.grey[label], memory, label * words, leave) : null;
     for (int j : priced.stops().byNeed) {
       boolean known = (memory[label * words + (j >>> 6)] >>> j & 1) != 0;
       if (known
@@ -185,9 +192,17 @@ final class DayLabels {
       goTo(j, toll[label], halves[label], carried[label], nextPlace);
       long price = ruled ? terms.price(served, label * words, i, j, nextPlace) : 0;
       int service = terms.service(i, j, nextPlace);
-      step.visit(i, runs, label, j, service, price, thirsty[label], next);
+      if (need != null) {
+        need.next(j);
+      }
+      step.visit(i, runs, label, j, service, price, need, next);
       arrive();
     }
+  }
+
+  private StopNeed need(int fresh, int grey, long[] rows, int row, int leave) {
+    StopNeed stops = priced.stops();
+    return stops.mayBeNeeded(fresh, grey, rows, row, leave) ? stops : null;
   }
 
   /** What the next runs will stand at, and what they cost but for the way. */
@@ -205,6 +220,9 @@ final class DayLabels {
     }
     toMemory[j >>> 6] |= 1L << j;
     toServed[j >>> 6] |= 1L << j;
+    if (ruled) {
+      terms.addBlocked(toServed, 0, toMemory, 0);
+    }
     next.clear();
   }
 
@@ -225,38 +243,30 @@ final class DayLabels {
       if (from >= 0 && runSum + priced.fill().of(toMemory, 0, runA, runTaken) >= limit) {
         continue;
       }
-      tanks(k);
+      if (tanks) {
+        runFresh = next.fresh[k];
+        runGrey = next.grey[k];
+        runStops = next.stops[k];
+      }
       if (from < 0 || !falls()) {
         put(k);
       }
     }
   }
 
-  /** Tanks that can not run out any more are as good as full. */
-  private void tanks(int k) {
-    runThirsty = false;
-    if (tanks) {
-      runThirsty = priced.stops().mayBeNeeded(next.fresh[k], next.grey[k], toMemory, 0, runA);
-      runFresh = runThirsty ? next.fresh[k] : 0;
-      runGrey = runThirsty ? next.grey[k] : 0;
-      runStops = next.stops[k];
-    }
-  }
-
-  private long sum(int label) {
-    return toll[label] + duals.costScale * runs.c[label];
-  }
-
+  /** Whether a known partial day makes the one at hand useless; if not, it takes its place. */
   private boolean falls() {
-    IntBag bag = at[to];
+    LabelBag bag = at[to];
     int index = priced.open().index(to, runA);
     open(index, toMemory, 0);
     long cuts = priced.open().cuts(index);
-    int kept = 0;
-    for (int k = 0; k < bag.size(); k++) {
-      int other = bag.get(k);
-      if (runs.a[other] <= runA
-          && (runs.taken[other] || !runTaken)
+    int cheaper = bag.upTo(runSum);
+    long[] known = quick ? nobody : open;
+    for (int k = bag.nextUnder(0, cheaper, runA, known);
+        k < cheaper;
+        k = bag.nextUnder(k + 1, cheaper, runA, known)) {
+      int other = bag.label[k];
+      if ((runs.taken[other] || !runTaken)
           && carried[other] <= toCarried
           && (!byPlace || place[other] == toPlace)
           && fuller(other)
@@ -264,9 +274,10 @@ final class DayLabels {
         return true;
       }
     }
-    for (int k = 0; k < bag.size(); k++) {
-      int other = bag.get(k);
-      if (runA <= runs.a[other]
+    int kept = cheaper;
+    for (int k = cheaper; k < bag.size; k++) {
+      int other = bag.label[k];
+      if (runA <= bag.earliest[k]
           && (runTaken || !runs.taken[other])
           && toCarried <= carried[other]
           && (!byPlace || place[other] == toPlace)
@@ -274,10 +285,14 @@ final class DayLabels {
           && over(other)) {
         fallen[other] = true;
       } else {
-        bag.set(kept++, other);
+        if (kept < k) {
+          bag.move(k, kept);
+        }
+        kept++;
       }
     }
-    bag.shrink(kept);
+    bag.size = kept;
+    bag.insert(cheaper, size, runA, runSum, toMemory);
     return false;
   }
 
@@ -303,16 +318,11 @@ final class DayLabels {
     }
   }
 
-  /** Whether a known partial day remembers no more and is no dearer than the one at hand. */
+  /** Whether a known partial day that remembers no more is no dearer than the one at hand. */
   private boolean under(int other, long cuts) {
-    long spare = runSum - sum(other) - waitPrice * Math.max(0, runB - runs.b[other]);
+    long spare = runSum - sum[other] - waitPrice * Math.max(0, runB - runs.b[other]);
     if (spare < 0 || quick) {
       return spare >= 0;
-    }
-    for (int w = 0; w < words; w++) {
-      if ((memory[other * words + w] & open[w]) != 0) {
-        return false;
-      }
     }
     spare -= duals.sum(halves[other] & ~toHalves & cuts);
     return spare >= 0
@@ -320,7 +330,7 @@ final class DayLabels {
   }
 
   private boolean over(int other) {
-    long spare = sum(other) - runSum - waitPrice * Math.max(0, runs.b[other] - runB);
+    long spare = sum[other] - runSum - waitPrice * Math.max(0, runs.b[other] - runB);
     if (spare < 0 || quick) {
       return spare >= 0;
     }
@@ -345,13 +355,9 @@ final class DayLabels {
       grow();
     }
     runs.append(next, k, 1);
-    if (tanks) {
-      runs.fresh[size] = runFresh;
-      runs.grey[size] = runGrey;
-    }
     visit[size] = to;
     toll[size] = toToll;
-    thirsty[size] = runThirsty;
+    sum[size] = runSum;
     carried[size] = toCarried;
     place[size] = toPlace;
     halves[size] = toHalves;
@@ -359,9 +365,6 @@ final class DayLabels {
     System.arraycopy(toMemory, 0, memory, size * words, words);
     if (ruled) {
       System.arraycopy(toServed, 0, served, size * words, words);
-    }
-    if (from >= 0) {
-      at[to].add(size);
     }
     waiting[(runA - day.from) / width].add(size);
     size++;
@@ -371,7 +374,7 @@ final class DayLabels {
     int more = 2 * size;
     visit = Arrays.copyOf(visit, more);
     toll = Arrays.copyOf(toll, more);
-    thirsty = Arrays.copyOf(thirsty, more);
+    sum = Arrays.copyOf(sum, more);
     fallen = Arrays.copyOf(fallen, more);
     carried = Arrays.copyOf(carried, more);
     place = Arrays.copyOf(place, more);

@@ -11,12 +11,17 @@ import java.util.stream.IntStream;
 
 /** Finds sets of low reduced cost on one kind of van-day, without a list of all of them. */
 final class DayPricer {
-  private static final int MEMORY = 8;
+  private static final int MEMORY = 64;
   private static final int MOST_DAYS = 24;
   private static final int LEARNING_ROUNDS = 12;
-  private static final int MOST_TOLD = 1_500;
-  private static final int MOST_SETS = 60_000;
-  private static final int MOST_FOUND = 20_000;
+  private static final int MOST_TOLD = 6_000;
+  private static final int MOST_SETS = 300_000;
+  private static final int MOST_STEPS = 3_000_000;
+  private static final int MOST_ROOM_STEPS = 8_000_000;
+  private static final int MOST_FOUND = 100_000;
+
+  /** Sets looked at for one that is within a room, about. */
+  private static final int SETS_A_FOUND = 4;
 
   /** What an order may cost above the relaxed day where cost does not matter. */
   private static final long FAR = 1_000_000;
@@ -34,6 +39,14 @@ final class DayPricer {
   private final int mostLabels;
   private final BooleanSupplier stop;
   private DayDuals duals;
+  private ListedSets list;
+  private RowPrices prices;
+
+  /** What was swept last, with which prices and how far. */
+  private ListedSets lastSwept;
+
+  private RowPrices lastPrices;
+  private long lastMost;
   private long steps;
 
   /**
@@ -71,8 +84,12 @@ final class DayPricer {
   }
 
   /** Takes prices; to be called before pricing. */
-  void take(RowPrices prices, boolean counting) {
+  void take(RowPrices newPrices, boolean counting) {
+    prices = newPrices;
     duals = new DayDuals(kind, prices, counting);
+    if (list != null) {
+      return;
+    }
     floor.fill(duals.worth, duals.costScale);
     fill.fill(duals.worth, duals.costScale);
     open.take(duals);
@@ -159,17 +176,17 @@ final class DayPricer {
    * @param settled exact cost of a set that is known, extra prices included; else a negative number
    */
   Priced exactly(long limit, long further, ToLongFunction<int[]> settled) {
-    SetSweep sweep = sweep(limit - 1 + further);
-    if (!sweep.complete() && further > 0) {
-      sweep = sweep(limit - 1);
+    Within within = within(limit - 1 + further);
+    if (!within.whole() && further > 0) {
+      within = within(limit - 1);
     }
-    SetSweep found = sweep;
-    long[] reduced = new long[sweep.size()];
+    ListedSets found = within.sets();
+    long[] reduced = new long[found.size()];
     long least = limit;
     for (int s = 0; s < reduced.length; s++) {
-      int[] locals = sweep.set(s);
+      int[] locals = found.set(s);
       long exactCost = settled.applyAsLong(locals);
-      long cost = Math.max(exactCost, sweep.cost(s));
+      long cost = Math.max(exactCost, found.cost(s));
       reduced[s] = cost >= RelaxedDay.NEVER ? RelaxedDay.NEVER : duals.reduced(set(locals), cost);
       least = Math.min(least, reduced[s]);
     }
@@ -181,17 +198,62 @@ final class DayPricer {
             .limit(MOST_TOLD)
             .map(s -> day(found.set(s), found.cost(s), ColumnPool.Known.BOUND, reduced[s] < limit))
             .toList();
-    return new Priced(sweep.complete(), least, days);
+    return new Priced(within.whole(), least, days);
   }
 
-  private SetSweep sweep(long most) {
-    SetSweep sweep = new SetSweep(kind, MOST_SETS, MOST_FOUND, keep(most)).run(stop);
+  /** Sets with a reduced cost of at most so much, and whether there is no other. */
+  private record Within(boolean whole, ListedSets sets) {}
+
+  private Within within(long most) {
+    if (list != null) {
+      return new Within(true, list.upTo(duals, most));
+    }
+    Within within = swept(new SetSweep(kind, MOST_SETS, MOST_FOUND, keep(most)), MOST_STEPS);
+    if (within.whole()) {
+      lastSwept = within.sets();
+      lastPrices = prices;
+      lastMost = most;
+    }
+    return within;
+  }
+
+  private Within swept(SetSweep sweep, long mostSteps) {
+    sweep.run(() -> sweep.steps() > mostSteps || stop.getAsBoolean());
     steps += sweep.steps();
-    return sweep;
+    return new Within(sweep.complete(), sweep.found());
   }
 
-  /** {@return what keeps the partial days that may end with a reduced cost of at most so much} */
-  SetSweep.Keep keep(long most) {
+  /**
+   * Every set within a room.
+   *
+   * @param most greatest reduced cost of interest, in parts
+   * @param mostSets sets looked at, after which it gives up
+   * @return sets, some of them above the room; null where there are too many
+   */
+  ListedSets within(long most, int mostSets) {
+    if (list != null) {
+      ListedSets sets = list.upTo(duals, most);
+      return sets.size() > mostSets / SETS_A_FOUND ? null : sets;
+    }
+    if (prices.equals(lastPrices) && most <= lastMost) {
+      return lastSwept.upTo(duals, most);
+    }
+    Within within =
+        swept(new SetSweep(kind, mostSets, Integer.MAX_VALUE, keep(most)), MOST_ROOM_STEPS);
+    return within.whole() ? within.sets() : null;
+  }
+
+  /** Tells every set of the van-day, so that nothing has to be searched. */
+  void list(ListedSets sets) {
+    list = sets;
+  }
+
+  /** {@return whether every set is listed} */
+  boolean listed() {
+    return list != null;
+  }
+
+  private SetSweep.Keep keep(long most) {
     return new ReducedKeep(duals, floor, fill, most);
   }
 

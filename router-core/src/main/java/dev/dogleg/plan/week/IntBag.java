@@ -18,16 +18,7 @@ final class IntBag {
     return items[k];
   }
 
-  void set(int k, int item) {
-    items[k] = item;
-  }
-
   int size() {
     return size;
-  }
-
-  /** Drops all but the first ones. */
-  void shrink(int kept) {
-    size = kept;
   }
 }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 
@@ -32,6 +33,15 @@ final class PricedProof {
   private static final int DIVE_COLUMNS = 4_000;
   private static final int MOST_SETS = 200_000;
 
+  /** Partial sets of a van-day looked at for its list. */
+  private static final int MOST_LISTED = 400_000;
+
+  /** The first lists reach over the bound by its so-many-th part, then twice as far. */
+  private static final int FIRST_LIST = 16;
+
+  /** The last lists hold all that a better week may hold. */
+  private static final int LISTS = 4;
+
   /** Is told how it goes on. */
   @FunctionalInterface
   interface Watch {
@@ -40,7 +50,6 @@ final class PricedProof {
   }
 
   private final MasterProblem seen;
-  private final BooleanSupplier stop;
   private final Watch watch;
   private final List<DayPricer> pricers = new ArrayList<>();
   private final List<WeekCertificate.Search> searches = new ArrayList<>();
@@ -60,7 +69,6 @@ final class PricedProof {
   PricedProof(MasterProblem seen, WeekChoice best, BooleanSupplier stop, Watch watch) {
     this.seen = seen;
     this.best = best;
-    this.stop = stop;
     this.watch = watch;
     seen.model().kinds().forEach(kind -> pricers.add(new DayPricer(kind, MOST_LABELS, stop)));
   }
@@ -82,15 +90,15 @@ final class PricedProof {
     int[] start = count.columns();
     for (int limit = leftOutBound; !seen.work().spent(); limit++) {
       ColumnGeneration cost = cost(limit, start);
-      cost.solve();
+      cost.solveRoughly();
       if (cost.bound() == null) {
         return;
       }
-      dive(limit, cost);
-      boolean found = finish(limit, cost);
+      boolean found = overLists(limit, cost);
       if (found || best.leftOutCounted() <= limit) {
         return;
       }
+      cost.solve();
       cost.cut(COUNT_CUT_ROUNDS);
       start = cost.columns();
       ColumnGeneration again = count(cost.cuts(), start, limit + 1);
@@ -100,6 +108,51 @@ final class PricedProof {
         costBound = 0;
         searches.add(Certificates.tooFew(seen.model(), limit, again.bound()));
       }
+    }
+  }
+
+  /**
+   * Lists once what lies within a room above a rough bound, so that the rest of the work only looks
+   * at the lists; whether a best week within the limit is found.
+   */
+  private boolean overLists(int limit, ColumnGeneration rough) {
+    WeekBound base = rough.bound();
+    tell(limit, base.value());
+    long room = Math.max(1, base.value() / FIRST_LIST);
+    for (int round = 0; round < LISTS && !seen.work().spent(); round++) {
+      long some = round + 1 < LISTS ? base.value() + room : Long.MAX_VALUE;
+      long top = Math.min(ceiling(limit), some);
+      if (!list(base, top)) {
+        rough.solve();
+        return finish(limit, rough, List.of(), Long.MAX_VALUE);
+      }
+      ColumnGeneration cost = cost(limit, rough.columns());
+      cost.solve();
+      boolean found = cost.bound() != null && finish(limit, cost, List.of(base), top);
+      pricers.forEach(pricer -> pricer.list(null));
+      if (found || top >= ceiling(limit)) {
+        return found;
+      }
+      tell(limit, top);
+      room *= 2;
+    }
+    return false;
+  }
+
+  /** Lists what a week of at most so much may hold; false where there is too much of it. */
+  private boolean list(WeekBound base, long top) {
+    List<Optional<ListedSets>> lists = new RoomSweep(seen, base, top, MOST_LISTED).lists(pricers);
+    boolean all = lists.stream().allMatch(Optional::isPresent);
+    for (int kind = 0; all && kind < lists.size(); kind++) {
+      pricers.get(kind).list(lists.get(kind).orElseThrow());
+    }
+    return all;
+  }
+
+  private void tell(int limit, long noCheaper) {
+    if (limit == leftOutBound) {
+      costBound = Math.max(costBound, noCheaper);
+      better(best);
     }
   }
 
@@ -138,18 +191,23 @@ final class PricedProof {
   /**
    * Lists and branches on what lies within a room above the bound, and widens the room until a best
    * week within the limit is found; whether it was.
+   *
+   * @param before bounds by which sets have been dropped already
+   * @param top weeks that cost more are not spoken of by the lists
    */
-  private boolean finish(int limit, ColumnGeneration cost) {
+  private boolean finish(int limit, ColumnGeneration cost, List<WeekBound> before, long top) {
     WeekBound bound = cost.bound();
-    if (limit == leftOutBound) {
-      costBound = bound.value();
-      better(best);
+    tell(limit, Math.min(top, bound.value()));
+    if (bound.value() > Math.min(ceiling(limit), top)) {
+      return false;
     }
+    dive(limit, cost);
     long room = Math.max(1, bound.value() / FIRST_ROOM);
     boolean smaller = false;
     for (int round = 0; round < ROOMS && !seen.work().spent(); round++) {
-      long ceiling = Math.min(ceiling(limit) + 1, bound.value() + room);
-      ColumnPool pool = new RoomSweep(seen, bound, ceiling - 1, MOST_SETS).run(pricers, stop);
+      long most = Math.min(ceiling(limit), top);
+      long ceiling = Math.min(most + 1, bound.value() + room);
+      ColumnPool pool = new RoomSweep(seen, bound, ceiling - 1, MOST_SETS).run(pricers);
       if (pool == null && !smaller) {
         smaller = true;
         room = Math.max(1, room / 3);
@@ -157,17 +215,17 @@ final class PricedProof {
       }
       if (pool == null && tighter(cost)) {
         bound = cost.bound();
-        costBound = limit == leftOutBound ? bound.value() : costBound;
+        tell(limit, Math.min(top, bound.value()));
         continue;
       }
       if (pool == null) {
         return false;
       }
       MasterProblem listed = new MasterProblem(seen.model(), pool, seen.costs(), seen.work());
-      BranchTree tree = branch(limit, listed, ceiling, cost, bound);
-      if (limit == leftOutBound) {
-        costBound = Math.max(costBound, Math.min(tree.bound(), best.costSixtieths()));
-      }
+      List<WeekBound> bounds = new ArrayList<>(before);
+      bounds.add(bound);
+      BranchTree tree = branch(limit, listed, ceiling, cost, bounds);
+      tell(limit, Math.min(top, Math.min(tree.bound(), best.costSixtieths())));
       if (!tree.complete()) {
         return false;
       }
@@ -175,6 +233,9 @@ final class PricedProof {
         close(limit, tree.search());
         best = new EqualWeeks(listed, best, bound).least();
         return true;
+      }
+      if (ceiling > most) {
+        return false;
       }
       better(best);
       room += smaller ? room / 2 : room;
@@ -198,11 +259,15 @@ final class PricedProof {
   }
 
   private BranchTree branch(
-      int limit, MasterProblem listed, long ceiling, ColumnGeneration cost, WeekBound bound) {
+      int limit,
+      MasterProblem listed,
+      long ceiling,
+      ColumnGeneration cost,
+      List<WeekBound> bounds) {
     BranchTree tree =
         new BranchTree(listed, limit, known(limit), ceiling, Integer.MAX_VALUE / 4, this::better);
-    tree.grow(
-        NodeState.everything(listed), List.of(bound), cost.cuts(), start(listed.pool(), bound));
+    WeekBound last = bounds.get(bounds.size() - 1);
+    tree.grow(NodeState.everything(listed), bounds, cost.cuts(), start(listed.pool(), last));
     take(tree);
     return tree;
   }

@@ -2,7 +2,7 @@ package dev.dogleg.plan.week;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.BooleanSupplier;
+import java.util.Optional;
 
 /**
  * Every set that a better week may hold, given prices of the whole week: those whose excess over
@@ -31,24 +31,17 @@ final class RoomSweep {
   }
 
   /** {@return the sets, with costs that they cannot be below; null where there are too many} */
-  ColumnPool run(List<DayPricer> pricers, BooleanSupplier stop) {
-    List<SetSweep> sweeps =
-        problem.model().kinds().parallelStream()
-            .map(kind -> sweep(kind, pricers.get(kind.number()), stop))
-            .toList();
-    for (SetSweep sweep : sweeps) {
-      problem.work().count(sweep.steps());
-    }
-    if (!sweeps.stream().allMatch(SetSweep::complete)) {
+  ColumnPool run(List<DayPricer> pricers) {
+    List<Optional<ListedSets>> all = lists(pricers);
+    if (!all.stream().allMatch(Optional::isPresent)) {
       return null;
     }
     ColumnPool pool = new ColumnPool(problem.model().size());
     for (VanKind kind : problem.model().kinds()) {
-      SetSweep sweep = sweeps.get(kind.number());
-      for (int s = 0; s < sweep.size(); s++) {
-        int[] locals = sweep.set(s);
-        int[] bookings = Arrays.stream(locals).map(kind::booking).toArray();
-        int column = pool.add(kind.number(), bookings, sweep.cost(s), ColumnPool.Known.BOUND);
+      ListedSets sets = all.get(kind.number()).orElseThrow();
+      for (int s = 0; s < sets.size(); s++) {
+        int[] bookings = Arrays.stream(sets.set(s)).map(kind::booking).toArray();
+        int column = pool.add(kind.number(), bookings, sets.cost(s), ColumnPool.Known.BOUND);
         if (bound.over(pool, column, room)) {
           pool.dropLast();
         }
@@ -57,10 +50,22 @@ final class RoomSweep {
     return pool;
   }
 
-  private SetSweep sweep(VanKind kind, DayPricer pricer, BooleanSupplier stop) {
+  /**
+   * The same by kind of van-day; cuts may let more in.
+   *
+   * @return for each kind its sets; empty where there are too many
+   */
+  List<Optional<ListedSets>> lists(List<DayPricer> pricers) {
+    List<Optional<ListedSets>> all =
+        problem.model().kinds().parallelStream()
+            .map(kind -> Optional.ofNullable(within(kind, pricers.get(kind.number()))))
+            .toList();
+    pricers.forEach(pricer -> problem.work().count(pricer.takeSteps()));
+    return all;
+  }
+
+  private ListedSets within(VanKind kind, DayPricer pricer) {
     pricer.take(bound.prices(), false);
-    long most = Math.addExact(bound.least(kind.number()), room);
-    SetSweep.Keep keep = pricer.keep(most);
-    return new SetSweep(kind, mostSets, Integer.MAX_VALUE, keep).run(stop);
+    return pricer.within(Math.addExact(bound.least(kind.number()), room), mostSets);
   }
 }

@@ -55,6 +55,7 @@ final class RunStep {
   private int grey;
   private int stops;
   private boolean pauseOpen;
+  private StopNeed stopNeed;
 
   RunStep(VanKind kind) {
     RelaxedDay day = kind.relaxed();
@@ -194,7 +195,8 @@ final class RunStep {
    * @param j visit
    * @param seconds service there
    * @param extra what rules charge for the step
-   * @param stopsMayBeNeeded whether the tanks may not last until the end of the day
+   * @param need whether the tanks may not last until the end of the day, asked of what was served
+   *     so far; null: they last
    * @param into receives the runs
    */
   void visit(
@@ -204,9 +206,10 @@ final class RunStep {
       int j,
       int seconds,
       long extra,
-      boolean stopsMayBeNeeded,
+      StopNeed need,
       RunBuffer into) {
     target = into;
+    stopNeed = need;
     service = seconds;
     int a = runs.a[run];
     int b = runs.b[run];
@@ -225,14 +228,24 @@ final class RunStep {
     grey = madeGrey + terms.grey(j);
     stops = made;
     if (terms.lasts(fresh, grey)) {
+      asGoodAsFull();
       direct(i, a, b, c, taken, mayPause, j);
     }
     if (i < n && made < most && terms.lasts(terms.fresh(j), terms.grey(j))) {
       for (int w = 0; w < wellSeconds.length; w++) {
-        if (stopsMayBeNeeded || filler[(w * n + i) * n + j]) {
+        if (need != null || filler[(w * n + i) * n + j]) {
           byWater(i, a, b, c, taken, mayPause, j, w, made + 1);
         }
       }
+    }
+  }
+
+  /** Tanks that can not run out any more are as good as full ones. */
+  private void asGoodAsFull() {
+    if (stopNeed == null || stopNeed.lastsAfterNext(fresh, grey)) {
+      fresh = 0;
+      grey = 0;
+      stops = 0;
     }
   }
 
@@ -264,9 +277,12 @@ final class RunStep {
     int well = n + 2 + w;
     RelaxedLegs.Leg there = legs.leg(i, well);
     RelaxedLegs.Leg back = legs.leg(well, j);
-    if (there == null
-        || back == null
-        || a + there.leastFrom[0] + wellSeconds[w] + back.leastFrom[0] > lastArrival[j]) {
+    if (there == null || back == null) {
+      return;
+    }
+    int arrival = a + there.leastFrom[0] + wellSeconds[w] + back.leastFrom[0];
+    if (arrival > lastArrival[j]
+        || Math.max(arrival, firstService[j]) + service + home[j] > latestEnd) {
       return;
     }
     RunBuffer into = target;
@@ -283,6 +299,7 @@ final class RunStep {
     fresh = terms.fresh(j);
     grey = terms.grey(j);
     stops = made;
+    asGoodAsFull();
     for (int k = 0; k < atWell.size; k++) {
       boolean paused = atWell.taken[k];
       leave(back, latestEnd, atWell.a[k], atWell.b[k], atWell.c[k], paused, j, false);

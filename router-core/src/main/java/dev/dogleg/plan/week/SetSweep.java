@@ -50,9 +50,7 @@ final class SetSweep {
   private SetLevel larger;
   private long stepsDone;
   private boolean complete = true;
-  private int found;
-  private long[] foundSets = new long[256];
-  private long[] foundCosts = new long[256];
+  private final ListedSets found;
 
   /**
    * A sweep.
@@ -80,6 +78,7 @@ final class SetSweep {
     step = new RunStep(kind);
     terms = step.terms();
     words = Math.max(1, (day.n + Long.SIZE - 1) / Long.SIZE);
+    found = new ListedSets(words);
     extra = new long[day.n];
     Arrays.setAll(extra, kind::extraSixtieths);
     level = new SetLevel(words, step.water());
@@ -101,7 +100,7 @@ final class SetSweep {
       for (int set = 0; set < level.size(); set++) {
         finish(set);
         grow(set, size);
-        boolean full = ++seen + larger.size() > mostSets || found > mostFound;
+        boolean full = ++seen + larger.size() > mostSets || found.size() > mostFound;
         if (full || stop.getAsBoolean()) {
           complete = false;
           return this;
@@ -125,11 +124,15 @@ final class SetSweep {
     one.add(day.from, day.latestEnd, 0, false, 0, 0, 0);
     morning.append(one);
     long[] empty = new long[words];
+    StopNeed need = stops.mayBeNeeded(empty, 0, day.from) ? stops : null;
     for (int j = 0; j < day.n; j++) {
       if (step.reaches(day.start(), j) && terms.may(empty, 0, day.n, j, 1)) {
         runs.clear();
+        if (need != null) {
+          need.next(j);
+        }
         long price = terms.price(empty, 0, day.n, j, 1);
-        step.visit(day.start(), morning, 0, j, terms.service(day.n, j, 1), price, false, runs);
+        step.visit(day.start(), morning, 0, j, terms.service(day.n, j, 1), price, need, runs);
         stepsDone++;
         keepAndAdd(empty, 0, 0, j);
       }
@@ -143,7 +146,7 @@ final class SetSweep {
     int at = set * words;
     long extraSoFar = extra(rows, at);
     int earliest = level.earliest(set);
-    boolean maybeStops = stops.mayBeNeeded(rows, at, earliest);
+    StopNeed need = stops.mayBeNeeded(rows, at, earliest) ? stops : null;
     for (int j : stops.byNeed) {
       if (earliest + stops.need[j] > day.latestEnd) {
         break;
@@ -152,6 +155,9 @@ final class SetSweep {
         continue;
       }
       runs.clear();
+      if (need != null) {
+        need.next(j);
+      }
       for (int state = level.head(set); state >= 0; state = level.next(state)) {
         int i = level.last(state);
         if (step.reaches(i, j) && terms.may(rows, at, i, j, size + 1)) {
@@ -160,7 +166,7 @@ final class SetSweep {
           int to = level.to(state);
           for (int run = level.from(state); run < to; run++) {
             if (!step.tooLate(i, level.runs.a[run], j, service)) {
-              step.visit(i, level.runs, run, j, service, price, maybeStops, runs);
+              step.visit(i, level.runs, run, j, service, price, need, runs);
               stepsDone++;
             }
           }
@@ -203,15 +209,11 @@ final class SetSweep {
     if (least >= RelaxedDay.NEVER) {
       return;
     }
-    if ((found + 1) * words > foundSets.length) {
-      foundSets = Arrays.copyOf(foundSets, 2 * foundSets.length + words);
-    }
-    if (found == foundCosts.length) {
-      foundCosts = Arrays.copyOf(foundCosts, 2 * found);
-    }
-    System.arraycopy(level.rows(), set * words, foundSets, found * words, words);
     long cost = least + extra(level.rows(), set * words);
-    foundCosts[found++] = terms.pricesGroom() ? cost + groomPrice(level.rows(), set) : cost;
+    found.add(
+        level.rows(),
+        set * words,
+        terms.pricesGroom() ? cost + groomPrice(level.rows(), set) : cost);
   }
 
   private long groomPrice(long[] rows, int set) {
@@ -243,29 +245,23 @@ final class SetSweep {
     return stepsDone;
   }
 
+  /** {@return the sets found} */
+  ListedSets found() {
+    return found;
+  }
+
   /** {@return number of sets found} */
   int size() {
-    return found;
+    return found.size();
   }
 
   /** {@return local numbers of the bookings of a set, rising} */
   int[] set(int k) {
-    int count = 0;
-    for (int w = 0; w < words; w++) {
-      count += Long.bitCount(foundSets[k * words + w]);
-    }
-    int[] members = new int[count];
-    int next = 0;
-    for (int w = 0; w < words; w++) {
-      for (long left = foundSets[k * words + w]; left != 0; left &= left - 1) {
-        members[next++] = w * Long.SIZE + Long.numberOfTrailingZeros(left);
-      }
-    }
-    return members;
+    return found.set(k);
   }
 
   /** {@return what serving just this set costs at least, extra prices of choices included} */
   long cost(int k) {
-    return foundCosts[k];
+    return found.cost(k);
   }
 }

@@ -6,10 +6,11 @@ import java.util.Comparator;
 import java.util.stream.IntStream;
 
 /**
- * Whether the tanks may run out before the end of a day that goes on after a set.
+ * Whether the tanks may run out before the end of a day that goes on after a set. Mutable, one
+ * thread: it remembers the set it was asked of last.
  *
- * <p>Maintainers: what was served, and the thirstiest of what may still come: no more visits than
- * the shortest needs leave time for, and each only where there is time for it alone.
+ * <p>Maintainers: what was served, and of what may still come as much as there is time for, by
+ * litres a second (Dantzig 1957, Operations Research 5:266-277).
  */
 final class StopNeed {
   /** For each visit the seconds that it takes at least after another, home included. */
@@ -24,6 +25,12 @@ final class StopNeed {
   private final int[] byFresh;
   private final int[] byGrey;
   private final boolean water;
+  private final int leastHome;
+  private long[] goneRows = new long[0];
+  private int goneAt;
+  private int from;
+  private long freshAfterNext;
+  private long greyAfterNext;
 
   /** For one kind of van-day. */
   StopNeed(VanKind kind) {
@@ -48,7 +55,7 @@ final class StopNeed {
             .toArray();
     shortest = new int[day.n];
     Arrays.setAll(shortest, j -> need[j] - day.home[j]);
-    Arrays.sort(shortest);
+    leastHome = Arrays.stream(day.home).min().orElse(0);
     byFresh = sorted(true);
     byGrey = sorted(false);
   }
@@ -56,12 +63,15 @@ final class StopNeed {
   private int[] sorted(boolean fresh) {
     return Arrays.stream(byNeed)
         .boxed()
-        .sorted((x, y) -> Integer.compare(use(y, fresh), use(x, fresh)))
+        .sorted(
+            (x, y) ->
+                Long.compare(
+                    use(y, fresh) * (1L + shortest[x]), use(x, fresh) * (1L + shortest[y])))
         .mapToInt(Integer::intValue)
         .toArray();
   }
 
-  private int use(int j, boolean fresh) {
+  private long use(int j, boolean fresh) {
     return fresh ? terms.fresh(j) : terms.grey(j);
   }
 
@@ -82,7 +92,8 @@ final class StopNeed {
   }
 
   /**
-   * Whether they may, from what was used since they were last full and empty.
+   * Whether they may, from what was used since they were last full and empty; remembers what it was
+   * asked, see {@link #next}.
    *
    * @param freshUsed fresh water used, in millilitres
    * @param greyMade grey water made, in millilitres
@@ -94,32 +105,41 @@ final class StopNeed {
     if (!water) {
       return false;
     }
-    int room = day.latestEnd - earliest;
-    int more = 0;
-    for (int seconds : shortest) {
-      room -= seconds;
-      if (room < 0) {
-        break;
+    goneRows = rows;
+    goneAt = at;
+    from = earliest;
+    long fresh = freshUsed + most(byFresh, true, -1, earliest);
+    return !terms.lasts(fresh, greyMade, 1)
+        || !terms.lasts(fresh, greyMade + most(byGrey, false, -1, earliest), 1);
+  }
+
+  /** Finds the most that may still be used after a next visit. */
+  void next(int j) {
+    freshAfterNext = most(byFresh, true, j, from + shortest[j]);
+    greyAfterNext = most(byGrey, false, j, from + shortest[j]);
+  }
+
+  /** The most that may be used from a time on: those that use most a second, the last in part. */
+  private long most(int[] order, boolean fresh, int but, int earliest) {
+    long room = (long) day.latestEnd - leastHome - earliest;
+    long sum = 0;
+    for (int k = 0; k < order.length && room > 0; k++) {
+      int j = order[k];
+      if (j == but || holds(goneRows, goneAt, j) || earliest + need[j] > day.latestEnd) {
+        continue;
       }
-      more++;
+      if (shortest[j] > room) {
+        return sum + (use(j, fresh) * room + shortest[j] - 1) / shortest[j];
+      }
+      sum += use(j, fresh);
+      room -= shortest[j];
     }
-    long fresh = freshUsed;
-    long grey = greyMade;
-    int freshLeft = more;
-    int greyLeft = more;
-    for (int k = 0; k < byFresh.length && freshLeft + greyLeft > 0; k++) {
-      int j = byFresh[k];
-      if (freshLeft > 0 && !holds(rows, at, j) && earliest + need[j] <= day.latestEnd) {
-        fresh += terms.fresh(j);
-        freshLeft--;
-      }
-      j = byGrey[k];
-      if (greyLeft > 0 && !holds(rows, at, j) && earliest + need[j] <= day.latestEnd) {
-        grey += terms.grey(j);
-        greyLeft--;
-      }
-    }
-    return !terms.lasts(fresh, grey, 1);
+    return sum;
+  }
+
+  /** {@return whether tanks with so much in and out can not run out after the next visit} */
+  boolean lastsAfterNext(int freshUsed, int greyMade) {
+    return terms.lasts(freshUsed + freshAfterNext, greyMade + greyAfterNext, 1);
   }
 
   private static boolean holds(long[] rows, int at, int j) {

@@ -124,8 +124,7 @@ class DayLabelsTest {
       long room,
       long seed) {
     long most = bound.value() + room;
-    ColumnPool listed =
-        new RoomSweep(problem, bound, most, Integer.MAX_VALUE).run(pricers, () -> false);
+    ColumnPool listed = new RoomSweep(problem, bound, most, Integer.MAX_VALUE).run(pricers);
     Map<List<Object>, Long> costs = new HashMap<>();
     for (int column = 0; column < listed.size(); column++) {
       costs.put(
