@@ -11,7 +11,11 @@ import java.util.stream.IntStream;
 
 /** Finds sets of low reduced cost on one kind of van-day, without a list of all of them. */
 final class DayPricer {
-  private static final int MEMORY = 64;
+  /** Visits remembered to begin with, where few visits may be made on a day, and where many. */
+  private static final int MUCH_MEMORY = 64;
+
+  private static final int MEMORY = 8;
+  private static final int FEW_VISITS = 64;
   private static final int MOST_DAYS = 24;
   private static final int LEARNING_ROUNDS = 12;
   private static final int MOST_TOLD = 6_000;
@@ -75,7 +79,7 @@ final class DayPricer {
     day = kind.relaxed();
     floor = new RestFloor(day);
     fill = new RestFill(day);
-    near = new NearVisits(day, MEMORY);
+    near = new NearVisits(day, day.n <= FEW_VISITS ? MUCH_MEMORY : MEMORY);
     load = new DayLoad(kind);
     step = new RunStep(kind);
     open = new StillOpen(day, step);
@@ -187,7 +191,7 @@ final class DayPricer {
       int[] locals = found.set(s);
       long exactCost = settled.applyAsLong(locals);
       long cost = Math.max(exactCost, found.cost(s));
-      reduced[s] = cost >= RelaxedDay.NEVER ? RelaxedDay.NEVER : duals.reduced(set(locals), cost);
+      reduced[s] = reduced(locals, cost);
       least = Math.min(least, reduced[s]);
     }
     List<Day> days =
@@ -208,7 +212,7 @@ final class DayPricer {
     if (list != null) {
       return new Within(true, list.upTo(duals, most));
     }
-    Within within = swept(new SetSweep(kind, MOST_SETS, MOST_FOUND, keep(most)), MOST_STEPS);
+    Within within = swept(new SetSweep(kind, MOST_SETS, MOST_FOUND, keep(most)), most, MOST_STEPS);
     if (within.whole()) {
       lastSwept = within.sets();
       lastPrices = prices;
@@ -217,10 +221,11 @@ final class DayPricer {
     return within;
   }
 
-  private Within swept(SetSweep sweep, long mostSteps) {
+  private Within swept(SetSweep sweep, long most, long mostSteps) {
     sweep.run(() -> sweep.steps() > mostSteps || stop.getAsBoolean());
     steps += sweep.steps();
-    return new Within(sweep.complete(), sweep.found());
+    // Of sets above the room the best order may be missing, so that they seem dearer than they are.
+    return new Within(sweep.complete(), sweep.found().upTo(duals, most));
   }
 
   /**
@@ -228,7 +233,7 @@ final class DayPricer {
    *
    * @param most greatest reduced cost of interest, in parts
    * @param mostSets sets looked at, after which it gives up
-   * @return sets, some of them above the room; null where there are too many
+   * @return the sets, no dearer than they are; null where there are too many
    */
   ListedSets within(long most, int mostSets) {
     if (list != null) {
@@ -239,7 +244,7 @@ final class DayPricer {
       return lastSwept.upTo(duals, most);
     }
     Within within =
-        swept(new SetSweep(kind, mostSets, Integer.MAX_VALUE, keep(most)), MOST_ROOM_STEPS);
+        swept(new SetSweep(kind, mostSets, Integer.MAX_VALUE, keep(most)), most, MOST_ROOM_STEPS);
     return within.whole() ? within.sets() : null;
   }
 
@@ -255,6 +260,11 @@ final class DayPricer {
 
   private SetSweep.Keep keep(long most) {
     return new ReducedKeep(duals, floor, fill, most);
+  }
+
+  /** {@return reduced cost of a set of local numbers that costs so much, in parts} */
+  long reduced(int[] locals, long cost) {
+    return cost >= RelaxedDay.NEVER ? RelaxedDay.NEVER : duals.reduced(set(locals), cost);
   }
 
   /** {@return the kind of van-day priced} */

@@ -51,7 +51,7 @@ final class RoomSweep {
   }
 
   /**
-   * The same by kind of van-day; cuts may let more in.
+   * The same by kind of van-day.
    *
    * @return for each kind its sets; empty where there are too many
    */
