@@ -33,7 +33,7 @@ record LedgerOptions(
           "bookings", "30",
           "vans", "1",
           "load", "1.15",
-          "map", "brindlewick,us-ny-queens-village-2016,us-md-reisterstown-roads",
+          "map", "brindlewick,us-md-reisterstown-roads,li-liechtenstein-2021",
           "terms", "rules,water",
           "seeds", "1..8",
           "seconds", "60");
