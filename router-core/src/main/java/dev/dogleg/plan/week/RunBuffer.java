@@ -17,9 +17,6 @@ final class RunBuffer {
   /** Runs kept in all. */
   private static final int MOST = 48;
 
-  /** What tells runs apart in break and tanks; equal numbers mean equal runs in these. */
-  private long[] kind = new long[16];
-
   private final long waited;
   private final boolean tanks;
   int size;
@@ -55,24 +52,20 @@ final class RunBuffer {
     int[] as = a;
     int[] bs = b;
     long[] cs = c;
-    long[] kinds = kind;
     int count = size;
-    long own = kind(runTaken, usedFresh, usedGrey, made);
     int same = 0;
     boolean any = false;
     for (int k = 0; k < count; k++) {
       if (as[k] <= runA && cs[k] <= runC) {
-        if (cs[k] + waited * Math.max(0, runB - bs[k]) <= runC
-            && (kinds[k] == own
-                || ((taken[k] || !runTaken)
-                    && (!tanks
-                        || (fresh[k] <= usedFresh && grey[k] <= usedGrey && stops[k] <= made))))) {
+        if ((taken[k] || !runTaken)
+            && cs[k] + waited * Math.max(0, runB - bs[k]) <= runC
+            && (!tanks || (fresh[k] <= usedFresh && grey[k] <= usedGrey && stops[k] <= made))) {
           return;
         }
       } else {
         any |= runA <= as[k] && runC <= cs[k];
       }
-      same += kinds[k] == own ? 1 : 0;
+      same += alike(k, runTaken, usedFresh, usedGrey, made) ? 1 : 0;
     }
     if (any) {
       same -= drop(runA, runB, runC, runTaken, usedFresh, usedGrey, made);
@@ -84,17 +77,14 @@ final class RunBuffer {
     append(runA, runB, runC, runTaken, usedFresh, usedGrey, made);
   }
 
-  /** The same for runs that are alike in break and tanks. */
-  private static long kind(boolean runTaken, int usedFresh, int usedGrey, int made) {
-    return ((long) usedFresh << 33)
-        ^ ((long) usedGrey << 3)
-        ^ ((long) made << 1 | (runTaken ? 1 : 0));
+  private boolean alike(int k, boolean runTaken, int usedFresh, int usedGrey, int made) {
+    return taken[k] == runTaken
+        && (!tanks || (fresh[k] == usedFresh && grey[k] == usedGrey && stops[k] == made));
   }
 
   /** Drops what a run makes useless; how many alike in break and tanks there were. */
   private int drop(
       int runA, int runB, long runC, boolean runTaken, int usedFresh, int usedGrey, int made) {
-    long own = kind(runTaken, usedFresh, usedGrey, made);
     int kept = 0;
     int alike = 0;
     for (int k = 0; k < size; k++) {
@@ -105,7 +95,7 @@ final class RunBuffer {
               && runC + waited * Math.max(0, b[k] - runB) <= c[k]
               && (!tanks || (usedFresh <= fresh[k] && usedGrey <= grey[k] && made <= stops[k]));
       if (useless) {
-        alike += kind[k] == own ? 1 : 0;
+        alike += alike(k, runTaken, usedFresh, usedGrey, made) ? 1 : 0;
       } else {
         if (kept < k) {
           copy(k, kept);
@@ -159,7 +149,6 @@ final class RunBuffer {
       fresh[alike] = Math.min(fresh[alike], usedFresh);
       grey[alike] = Math.min(grey[alike], usedGrey);
       stops[alike] = Math.min(stops[alike], made);
-      kind[alike] = kind(taken[alike], fresh[alike], grey[alike], stops[alike]);
     }
     return true;
   }
@@ -171,7 +160,6 @@ final class RunBuffer {
       a = Arrays.copyOf(a, room);
       b = Arrays.copyOf(b, room);
       c = Arrays.copyOf(c, room);
-      kind = Arrays.copyOf(kind, room);
       taken = Arrays.copyOf(taken, room);
       if (tanks) {
         fresh = Arrays.copyOf(fresh, room);
@@ -182,7 +170,6 @@ final class RunBuffer {
     a[size] = runA;
     b[size] = runB;
     c[size] = runC;
-    kind[size] = kind(runTaken, usedFresh, usedGrey, made);
     taken[size] = runTaken;
     if (tanks) {
       fresh[size] = usedFresh;
@@ -196,7 +183,6 @@ final class RunBuffer {
     a[target] = a[source];
     b[target] = b[source];
     c[target] = c[source];
-    kind[target] = kind[source];
     taken[target] = taken[source];
     if (tanks) {
       fresh[target] = fresh[source];
