@@ -96,18 +96,7 @@ final class ColumnPool {
 
   /** {@return booking numbers, rising} */
   int[] bookings(int column) {
-    int count = 0;
-    for (int w = 0; w < words; w++) {
-      count += Long.bitCount(sets[column * words + w]);
-    }
-    int[] found = new int[count];
-    int next = 0;
-    for (int w = 0; w < words; w++) {
-      for (long rest = sets[column * words + w]; rest != 0; rest &= rest - 1) {
-        found[next++] = Long.SIZE * w + Long.numberOfTrailingZeros(rest);
-      }
-    }
-    return found;
+    return SetBits.members(sets, column * words, words);
   }
 
   /** Sum of prices of the bookings that a column serves. */

@@ -19,7 +19,7 @@ final class LabelBag {
     memory = new long[16 * words];
   }
 
-  /** {@return how many of them are dearer than no more than so much} */
+  /** {@return how many of them are no dearer than so much} */
   int upTo(long most) {
     int low = 0;
     int high = size;

@@ -48,18 +48,7 @@ final class ListedSets {
 
   /** {@return local numbers of the bookings of a set, rising} */
   int[] set(int k) {
-    int count = 0;
-    for (int w = 0; w < words; w++) {
-      count += Long.bitCount(sets[k * words + w]);
-    }
-    int[] members = new int[count];
-    int next = 0;
-    for (int w = 0; w < words; w++) {
-      for (long left = sets[k * words + w]; left != 0; left &= left - 1) {
-        members[next++] = w * Long.SIZE + Long.numberOfTrailingZeros(left);
-      }
-    }
-    return members;
+    return SetBits.members(sets, k * words, words);
   }
 
   /**

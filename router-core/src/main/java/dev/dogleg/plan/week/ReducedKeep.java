@@ -1,7 +1,5 @@
 package dev.dogleg.plan.week;
 
-import java.util.Arrays;
-
 /** Keeps the partial days that may still end with a reduced cost of no more than so much. */
 final class ReducedKeep implements SetSweep.Keep {
   private final DayDuals duals;
@@ -27,7 +25,7 @@ final class ReducedKeep implements SetSweep.Keep {
   @Override
   public boolean keep(long[] set, int last, int a, int b, long cost, boolean taken) {
     // The only visit of a day needs no break.
-    if (!taken && Arrays.stream(set).map(Long::bitCount).sum() == 1) {
+    if (!taken && SetSweep.single(set)) {
       return true;
     }
     long rest = floor.of(last, -1, a, taken);

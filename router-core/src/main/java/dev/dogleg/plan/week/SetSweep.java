@@ -196,7 +196,8 @@ final class SetSweep {
     larger.add(grown, j, runs, cost);
   }
 
-  private static boolean single(long[] set) {
+  /** Whether a set holds one visit only. */
+  static boolean single(long[] set) {
     int count = 0;
     for (long word : set) {
       count += Long.bitCount(word);
