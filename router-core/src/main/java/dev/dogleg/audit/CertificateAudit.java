@@ -52,6 +52,9 @@ public final class CertificateAudit {
     if (plan.proof().kind() != Proof.Kind.PROVEN_BEST) {
       return new ProofAudit(List.of(), Ground.NOT_CLAIMED, 0);
     }
+    if (request.days().stream().anyMatch(day -> day.terms().odds().isPresent())) {
+      return new ProofAudit(List.of(), Ground.ODDS, 0);
+    }
     CertificateAudit audit = new CertificateAudit(request, plan, certificate);
     try {
       return certificate.searches().isEmpty() ? audit.bare(work) : audit.certified(work);

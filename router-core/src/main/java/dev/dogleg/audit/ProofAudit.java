@@ -27,7 +27,9 @@ public record ProofAudit(List<WeekFinding> findings, Ground ground, int setSize)
      * A week of one van-day too large to look at everything, proven as a day, without a
      * certificate: nothing was rechecked.
      */
-    DAY_ALONE
+    DAY_ALONE,
+    /** Promises have a price; the audit does not reckon odds, so nothing was rechecked. */
+    ODDS
   }
 
   /** Copies the list. */

@@ -101,11 +101,14 @@ public final class WeekAudit {
         extra += choice.map(DayChoice::extraSixtieths).orElse(0L);
       }
     }
-    long right = days + extra + leftOut;
+    // The audit does not reckon odds: their price is taken as given.
+    long odds = plan.oddsSixtieths();
+    long right = days + extra + leftOut + odds;
     if (plan.costSixtieths() != right) {
       String text =
-          "The week gives a cost of %d sixtieths; it is %d: days %d + choices %d + left out %d.";
-      text = text.formatted(plan.costSixtieths(), right, days, extra, leftOut);
+          "The week gives a cost of %d sixtieths; it is %d:"
+              + " days %d + choices %d + left out %d + odds %d.";
+      text = text.formatted(plan.costSixtieths(), right, days, extra, leftOut, odds);
       found.week("cost", "", plan.costSixtieths(), right, text);
     }
   }

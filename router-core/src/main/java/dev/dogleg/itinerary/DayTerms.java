@@ -10,9 +10,14 @@ import java.util.Optional;
  * @param rules rules on its visits, in the order in which minutes by place are applied
  * @param water tanks and where they are filled; empty: water is not planned
  * @param balance prices for a day fuller or longer than others; empty: none
+ * @param odds what promises are worth; empty: they have no price. A week's planner adds it to
+ *     finished days; a day planned alone does not look at it
  */
 public record DayTerms(
-    List<DayRule> rules, Optional<WaterTerms> water, Optional<BalanceTerms> balance) {
+    List<DayRule> rules,
+    Optional<WaterTerms> water,
+    Optional<BalanceTerms> balance,
+    Optional<OddsTerms> odds) {
 
   /** No rule, no water, no balance. */
   public static final DayTerms NONE = new DayTerms(List.of(), Optional.empty(), Optional.empty());
@@ -22,9 +27,31 @@ public record DayTerms(
     rules = List.copyOf(rules);
     Objects.requireNonNull(water, "water");
     Objects.requireNonNull(balance, "balance");
+    Objects.requireNonNull(odds, "odds");
   }
 
-  /** {@return whether nothing is said at all} */
+  /**
+   * Terms whose promises have no price.
+   *
+   * @param rules rules on its visits
+   * @param water tanks and where they are filled, or empty
+   * @param balance prices for a fuller or longer day, or empty
+   */
+  public DayTerms(List<DayRule> rules, Optional<WaterTerms> water, Optional<BalanceTerms> balance) {
+    this(rules, water, balance, Optional.empty());
+  }
+
+  /**
+   * The same terms with a price of promises.
+   *
+   * @param priced what promises are worth
+   * @return the terms
+   */
+  public DayTerms with(OddsTerms priced) {
+    return new DayTerms(rules, water, balance, Optional.of(priced));
+  }
+
+  /** {@return whether there is no rule, no water and no balance} */
   public boolean none() {
     return rules.isEmpty() && water.isEmpty() && balance.isEmpty();
   }

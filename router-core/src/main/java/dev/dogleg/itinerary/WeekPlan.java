@@ -10,8 +10,10 @@ import java.util.Objects;
  *     empty and their costs hold no price of a choice or of leaving out
  * @param noRoom what is left out, in id order
  * @param leftOutCounted number of counted bookings left out
- * @param costSixtieths sum of the days' costs, of the extra prices of the choices taken, and of the
- *     prices of what is left out
+ * @param costSixtieths sum of the days' costs, of the extra prices of the choices taken, of the
+ *     prices of what is left out, and of {@code oddsSixtieths}
+ * @param oddsSixtieths price of the promises that the days are expected to break; 0 where promises
+ *     have no price
  * @param proof how far from perfect it can be
  */
 public record WeekPlan(
@@ -19,14 +21,33 @@ public record WeekPlan(
     List<WeekNoRoom> noRoom,
     int leftOutCounted,
     long costSixtieths,
+    long oddsSixtieths,
     Proof proof) {
   /** Checks that nothing is null or negative. */
   public WeekPlan {
     days = List.copyOf(days);
     noRoom = List.copyOf(noRoom);
     Objects.requireNonNull(proof, "proof");
-    if (leftOutCounted < 0 || costSixtieths < 0) {
+    if (leftOutCounted < 0 || costSixtieths < 0 || oddsSixtieths < 0) {
       throw new IllegalArgumentException("counts and costs are 0 or more");
     }
+  }
+
+  /**
+   * A week whose promises have no price.
+   *
+   * @param days one plan per van-day
+   * @param noRoom what is left out, in id order
+   * @param leftOutCounted number of counted bookings left out
+   * @param costSixtieths the week's cost
+   * @param proof how far from perfect it can be
+   */
+  public WeekPlan(
+      List<DayPlan> days,
+      List<WeekNoRoom> noRoom,
+      int leftOutCounted,
+      long costSixtieths,
+      Proof proof) {
+    this(days, noRoom, leftOutCounted, costSixtieths, 0, proof);
   }
 }

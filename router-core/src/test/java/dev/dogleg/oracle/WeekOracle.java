@@ -9,6 +9,7 @@ import dev.dogleg.itinerary.WeekRequest;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * Tries every way to give the bookings of a small week to its van-days; each day by {@link
@@ -32,11 +33,11 @@ public final class WeekOracle {
    */
   public record Best(int leftOutCounted, long costSixtieths, List<Integer> choices) {}
 
-  private WeekOracle(WeekRequest request) {
+  private WeekOracle(WeekRequest request, Function<DayRequest, long[]> costsOf) {
     this.request = request;
     choiceOf = new int[request.bookings().size()];
     for (int day = 0; day < request.days().size(); day++) {
-      costsBySet.add(DayOracle.costsBySet(askedOf(request, day)));
+      costsBySet.add(costsOf.apply(askedOf(request, day)));
     }
     best = choiceOf.clone();
   }
@@ -48,7 +49,19 @@ public final class WeekOracle {
    * @return its figures
    */
   public static Best best(WeekRequest request) {
-    WeekOracle oracle = new WeekOracle(request);
+    return best(request, DayOracle::costsBySet);
+  }
+
+  /**
+   * The best week where days cost otherwise.
+   *
+   * @param request a week of few bookings
+   * @param costsOf for a day with everything that may be asked of it the cost of serving just each
+   *     set of its visits, by bits; {@link DayOracle#NEVER} where it cannot
+   * @return its figures
+   */
+  public static Best best(WeekRequest request, Function<DayRequest, long[]> costsOf) {
+    WeekOracle oracle = new WeekOracle(request, costsOf);
     oracle.give(0);
     return new Best(oracle.leftOut, oracle.cost, Arrays.stream(oracle.best).boxed().toList());
   }

@@ -45,6 +45,9 @@ public final class ProofText {
       case SMALL_SETS -> small(proof.setSize());
       case DAY_ALONE ->
           List.of("Not checked a second time: so full a day has too many ways to fill it.");
+      case ODDS ->
+          List.of(
+              "Times and promises were checked a second time; the odds and the proof were not.");
     };
   }
 

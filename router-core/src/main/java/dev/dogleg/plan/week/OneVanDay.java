@@ -32,7 +32,8 @@ final class OneVanDay {
    */
   static Optional<WeekChoice> proven(
       WeekModel model, SetCosts costs, long effort, BooleanSupplier stop) {
-    if (model.request().days().size() != 1) {
+    // The day engine knows no price of promises.
+    if (model.request().days().size() != 1 || model.kinds().get(0).pricesPromises()) {
       return Optional.empty();
     }
     VanKind kind = model.kinds().get(0);

@@ -10,7 +10,8 @@ import java.util.Map;
 
 /**
  * Exact costs of serving just a set on a van-day, by the day engine, remembered once asked for; a
- * set that cannot be served costs {@link RelaxedDay#NEVER}. One thread.
+ * set that cannot be served costs {@link RelaxedDay#NEVER}. Where promises have a price, the odds
+ * of the finished day are part of it. One thread.
  */
 final class SetCosts {
   private static final long EFFORT = 2_000_000;
@@ -54,6 +55,12 @@ final class SetCosts {
     Arrays.sort(locals);
     work.count(STEPS);
     long extra = kind.extraSixtieths(locals);
+    if (kind.pricesPromises()) {
+      return kind.promises()
+          .best(locals, MORE_EFFORT)
+          .map(best -> new Cost(best.leastSixtieths() + extra, best.sumSixtieths() + extra))
+          .orElse(NEVER);
+    }
     if (locals.length <= SetDays.MOST) {
       SetDays.Bounds bounds =
           engines.computeIfAbsent(kind, k -> new SetDays(k.model())).bounds(locals, EFFORT);

@@ -7,6 +7,7 @@ import dev.dogleg.itinerary.DayTerms;
 import dev.dogleg.itinerary.Visit;
 import dev.dogleg.itinerary.WeekBooking;
 import dev.dogleg.itinerary.WeekDay;
+import dev.dogleg.plan.PromiseDays;
 import dev.dogleg.schedule.DayModel;
 import dev.dogleg.time.TimeWindow;
 import dev.dogleg.travel.TravelTimes;
@@ -33,6 +34,7 @@ final class VanKind {
   private final WeekModel week;
   private DayModel dayModel;
   private RelaxedDay relaxed;
+  private PromiseDays promises;
 
   /** What makes two van-days alike. */
   record Likeness(
@@ -151,6 +153,19 @@ final class VanKind {
       dayModel = DayModel.of(week.request(day, visits, 1));
     }
     return dayModel;
+  }
+
+  /** {@return whether promises have a price there} */
+  boolean pricesPromises() {
+    return day.terms().odds().isPresent();
+  }
+
+  /** {@return best days where promises have a price; made when first asked for} */
+  PromiseDays promises() {
+    if (promises == null) {
+      promises = new PromiseDays(week.request(day, visits, 1), model());
+    }
+    return promises;
   }
 
   /** {@return the relaxed day; made when first asked for} */

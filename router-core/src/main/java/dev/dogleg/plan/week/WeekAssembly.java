@@ -8,6 +8,7 @@ import dev.dogleg.itinerary.WeekDay;
 import dev.dogleg.itinerary.WeekNoRoom;
 import dev.dogleg.itinerary.WeekPlan;
 import dev.dogleg.plan.DayPlanner;
+import dev.dogleg.plan.PromiseDays;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -35,11 +36,19 @@ final class WeekAssembly {
         }
       }
     }
+    long odds = 0;
     for (int vanDay = 0; vanDay < locals.length; vanDay++) {
-      DayPlan day = day(model, vanDay, locals[vanDay]);
-      days.add(day);
-      cost += day.costSixtieths();
+      VanKind kind = model.kindOf(vanDay);
+      if (kind.pricesPromises() && locals[vanDay].length > 0) {
+        PromiseDays.Best best = kind.promises().best(locals[vanDay], DAY_EFFORT).orElseThrow();
+        days.add(priced(model.request().days().get(vanDay), best));
+        odds += best.oddsSixtieths();
+      } else {
+        days.add(day(model, vanDay, locals[vanDay]));
+      }
+      cost += days.get(vanDay).costSixtieths();
     }
+    cost += odds;
     List<WeekNoRoom> noRoom = new ArrayList<>();
     int left = 0;
     for (int i = 0; i < served.length; i++) {
@@ -50,7 +59,7 @@ final class WeekAssembly {
         noRoom.add(reasons.of(i, locals));
       }
     }
-    return new WeekPlan(days, noRoom, left, cost, proof);
+    return new WeekPlan(days, noRoom, left, cost, odds, proof);
   }
 
   /** {@return for each van-day the local numbers of what it serves} */
@@ -69,6 +78,12 @@ final class WeekAssembly {
       }
     }
     return locals;
+  }
+
+  /** A day whose odds were weighed: by its cost alone another order may be cheaper. */
+  private static DayPlan priced(WeekDay day, PromiseDays.Best best) {
+    Proof open = new Proof(Proof.Kind.WORK_LIMIT, 0, best.cheapestSixtieths(), 0);
+    return new DayPlan(day.shift(), best.stops(), List.of(), 0, best.costSixtieths(), open);
   }
 
   private static DayPlan day(WeekModel model, int vanDay, int[] locals) {

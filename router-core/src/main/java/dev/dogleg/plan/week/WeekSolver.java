@@ -84,7 +84,9 @@ final class WeekSolver {
     Proof proof = new Proof(kind, leftOutBound, Math.max(0, costBound), work.steps());
     return new WeekPlanner.Solved(
         WeekAssembly.plan(model, best, proof, new WeekReasons(model, proven, stop)),
-        Certificates.of(model, searches));
+        model.kinds().stream().anyMatch(VanKind::pricesPromises)
+            ? WeekCertificate.NONE
+            : Certificates.of(model, searches));
   }
 
   /** One van-day is a day: its own engine proves it, and no LP library is loaded. */
