@@ -39,6 +39,42 @@ public final class DayOracle {
   private final Lived[] lived;
   private final Map<Integer, int[]> drives = new HashMap<>();
 
+  private final Lateness lateness;
+
+  /** What being late costs, besides everything else. */
+  public interface Lateness {
+    /** Nothing. */
+    Lateness FREE =
+        new Lateness() {
+          @Override
+          public long ofArrival(String visitId, int second) {
+            return 0;
+          }
+
+          @Override
+          public long ofBreak(int second) {
+            return 0;
+          }
+        };
+
+    /**
+     * Price of being at a door at a second.
+     *
+     * @param visitId whose door
+     * @param second arrival
+     * @return price, 0 or more
+     */
+    long ofArrival(String visitId, int second);
+
+    /**
+     * Price of a break that starts at a second.
+     *
+     * @param second its start
+     * @return price, 0 or more
+     */
+    long ofBreak(int second);
+  }
+
   /** How full the tanks are, and how many stops were made for them. */
   private record Tanks(int stops, int fresh, int grey) {}
 
@@ -49,8 +85,9 @@ public final class DayOracle {
    */
   private record Ready(Map<Tanks, Cells[]> byTanks) {}
 
-  private DayOracle(DayRequest request) {
+  private DayOracle(DayRequest request, Lateness lateness) {
     this.request = request;
+    this.lateness = lateness;
     shift = request.shift();
     prices = request.prices();
     water = request.terms().water().orElse(null);
@@ -84,7 +121,18 @@ public final class DayOracle {
    * @return its figures and one plan
    */
   public static Best best(DayRequest request) {
-    DayOracle oracle = new DayOracle(request);
+    return best(request, Lateness.FREE);
+  }
+
+  /**
+   * The best day where being late has a price.
+   *
+   * @param request a day of few visits and seconds
+   * @param lateness what being late costs
+   * @return its figures, that price in the cost, and one plan
+   */
+  public static Best best(DayRequest request, Lateness lateness) {
+    DayOracle oracle = new DayOracle(request, lateness);
     Best best = null;
     for (int set = 0; set < oracle.costs.length; set++) {
       if (oracle.costs[set] >= NEVER) {
@@ -115,7 +163,7 @@ public final class DayOracle {
    * @return by set, bit i for the i-th visit; {@link #NEVER} where no day does it
    */
   public static long[] costsBySet(DayRequest request) {
-    return new DayOracle(request).costs;
+    return new DayOracle(request, Lateness.FREE).costs;
   }
 
   private int from() {
@@ -247,14 +295,16 @@ public final class DayOracle {
     if (at < first || at > last || from() + at > stay.limits.latestArrive()) {
       return;
     }
-    long leg = leg(place, stay.place, drive);
+    boolean door = stay.kind == Kind.VISIT;
+    long price =
+        leg(place, stay.place, drive) + (door ? lateness.ofArrival(stay.id, from() + at) : 0);
     for (int taken = 0; taken < 3; taken++) {
       if (ready[taken].cost(t) < NEVER) {
         Lived before = ready[taken].lived(t);
         int now = from() + at;
         arrived[Math.min(1, taken)].lower(
             at,
-            ready[taken].cost(t) + leg,
+            ready[taken].cost(t) + price,
             () -> new Lived(before, from() + t, stay.kind, stay.place, stay.id, now, now, now));
       }
     }
@@ -313,7 +363,7 @@ public final class DayOracle {
     int end = start + rule.lengthSeconds();
     taken.lower(
         t + rule.lengthSeconds(),
-        open.cost(t),
+        open.cost(t) + lateness.ofBreak(start),
         () -> before ? breakThenDoor(here, stay, start, end) : breakAfter(here, stay, start, end));
   }
 
