@@ -43,34 +43,32 @@ public final class GroomEstimator {
       minutes = usual + add(Modifiers.ofTheDay(question, tables), question, basis);
     } else {
       basis.add(minutes(what(question), cell.minutes(), cell.provenance()));
-      List<AddOn> all = new ArrayList<>(Modifiers.ofThePet(question, tables));
-      all.addAll(Modifiers.ofTheDay(question, tables));
-      minutes = cell.minutes() + add(all, question, basis);
-      if (question.pacePermille() != GroomQuestion.TABLE_PACE_PERMILLE) {
-        basis.add(
-            new BasisLine(
-                "the groomer's pace",
-                question.pacePermille(),
-                BasisUnit.FACTOR_PERMILLE,
-                "the business card"));
-        minutes = minutes * question.pacePermille() / 1000;
-      }
-      guessVariance = guessVariance(question, cell, guesses);
+      minutes = cell.minutes() + add(Modifiers.all(question, tables), question, basis);
+      minutes = LearnedMinutes.paced(minutes, question, tables.learned(), basis);
+      guessVariance = guessVariance(question, cell);
+      guesses.addAll(guesses(question));
     }
-    boolean known = question.history() == VisitHistory.KNOWN || question.ownMinutes().isPresent();
-    double tableSpread = known ? cell.spreadKnown() : cell.spreadNew();
-    double spread = StrictMath.sqrt(tableSpread * tableSpread + guessVariance);
-    basis.add(
-        spread(known ? "spread, known pet" : "spread, new pet", tableSpread, cell.provenance()));
-    if (guessVariance > 0) {
-      basis.add(
-          spread(
-              "spread, with what was guessed",
-              spread,
-              "reckoned from the same table: every size and coat it could be, held equally likely"));
-    }
+    double spread =
+        LearnedMinutes.spread(
+            question, table(minutes, cell, guessVariance), cell, tables.learned(), basis);
     return new GroomEstimate(
         question, ServiceTime.of(minutes * 60, spread), basis, guesses, Cautions.of(question));
+  }
+
+  /**
+   * What the tables alone say of one groom: no pace, nothing learned, nobody's own minutes.
+   *
+   * @param question what is asked
+   * @return median and spreads
+   */
+  public TableTime table(GroomQuestion question) {
+    TimeCell cell = cell(question, question.look().size().taken(), question.look().coat().taken());
+    int added = add(Modifiers.all(question, tables), question, new ArrayList<>());
+    return table(cell.minutes() + added, cell, guessVariance(question, cell));
+  }
+
+  private static TableTime table(double minutes, TimeCell cell, double guessVariance) {
+    return new TableTime(minutes, cell.spreadKnown(), cell.spreadNew(), guessVariance);
   }
 
   /**
@@ -117,7 +115,7 @@ public final class GroomEstimator {
             String.join("; ", group.pets().stream().map(GroomEstimator::what).toList()),
             minutes,
             OWN + " for this booking"));
-    basis.add(spread("spread, known pet", spread, provenance));
+    basis.add(LearnedMinutes.line("spread, known pet", spread, provenance));
     return ServiceTime.of(minutes * 60.0, spread);
   }
 
@@ -144,7 +142,7 @@ public final class GroomEstimator {
    * the spread and leaves the median where the table has it, so that a person finds the number
    * again.
    */
-  private double guessVariance(GroomQuestion question, TimeCell taken, List<String> guesses) {
+  private double guessVariance(GroomQuestion question, TimeCell taken) {
     Likely<SizeClass> size = question.look().size();
     Likely<Coat> coat = question.look().coat();
     double sum = 0;
@@ -156,6 +154,13 @@ public final class GroomEstimator {
         sum += distance * distance;
       }
     }
+    return sum / (size.mayBe().size() * coat.mayBe().size());
+  }
+
+  private static List<String> guesses(GroomQuestion question) {
+    Likely<SizeClass> size = question.look().size();
+    Likely<Coat> coat = question.look().coat();
+    List<String> guesses = new ArrayList<>();
     if (size.isGuess()) {
       guesses.add("size " + word(size.taken()) + ", may be " + others(size));
     }
@@ -168,7 +173,7 @@ public final class GroomEstimator {
     if (!question.look().unread().isEmpty()) {
       guesses.add("not understood: " + String.join(" ", question.look().unread()));
     }
-    return sum / (size.mayBe().size() * coat.mayBe().size());
+    return guesses;
   }
 
   private static String what(GroomQuestion question) {
@@ -195,10 +200,5 @@ public final class GroomEstimator {
 
   private static BasisLine minutes(String what, int minutes, String provenance) {
     return new BasisLine(what, minutes * 60, BasisUnit.SECONDS, provenance);
-  }
-
-  private static BasisLine spread(String what, double spread, String provenance) {
-    return new BasisLine(
-        what, (int) Math.round(spread * 1000), BasisUnit.LOG_SPREAD_PERMILLE, provenance);
   }
 }

@@ -21,6 +21,7 @@ import java.util.OptionalInt;
  * @param usualMinutes what this pet usually takes, 1..600: replaces table, behaviour, age, history
  *     and pace; the day's state of coat, long gap and add-ons still count
  * @param ownMinutes what this groom will take, 1..720: replaces everything
+ * @param keys whose groom it is: finds what was learned of pet and groomer
  */
 public record GroomQuestion(
     String pet,
@@ -33,7 +34,8 @@ public record GroomQuestion(
     OptionalInt weeksSinceLast,
     int pacePermille,
     OptionalInt usualMinutes,
-    OptionalInt ownMinutes) {
+    OptionalInt ownMinutes,
+    GroomKeys keys) {
 
   /** Pace of the table. */
   public static final int TABLE_PACE_PERMILLE = 1000;
@@ -46,6 +48,7 @@ public record GroomQuestion(
     Objects.requireNonNull(state, "state");
     Objects.requireNonNull(behaviour, "behaviour");
     Objects.requireNonNull(history, "history");
+    Objects.requireNonNull(keys, "keys");
     if (!order.service().species().contains(look.species())) {
       throw new IllegalArgumentException(
           order.service().name() + " is not done for a " + look.species());
@@ -83,7 +86,8 @@ public record GroomQuestion(
         OptionalInt.empty(),
         TABLE_PACE_PERMILLE,
         OptionalInt.empty(),
-        OptionalInt.empty());
+        OptionalInt.empty(),
+        GroomKeys.NONE);
   }
 
   /**
@@ -104,7 +108,8 @@ public record GroomQuestion(
         weeksSinceLast,
         pacePermille,
         usualMinutes,
-        ownMinutes);
+        ownMinutes,
+        keys);
   }
 
   /**
@@ -125,7 +130,8 @@ public record GroomQuestion(
         weeksSinceLast,
         pacePermille,
         usualMinutes,
-        ownMinutes);
+        ownMinutes,
+        keys);
   }
 
   /**
@@ -146,7 +152,8 @@ public record GroomQuestion(
         weeksSinceLast,
         pacePermille,
         usualMinutes,
-        ownMinutes);
+        ownMinutes,
+        keys);
   }
 
   /**
@@ -167,7 +174,8 @@ public record GroomQuestion(
         weeksSinceLast,
         pacePermille,
         usualMinutes,
-        ownMinutes);
+        ownMinutes,
+        keys);
   }
 
   /**
@@ -188,7 +196,8 @@ public record GroomQuestion(
         weeksSinceLast,
         pacePermille,
         usualMinutes,
-        ownMinutes);
+        ownMinutes,
+        keys);
   }
 
   /**
@@ -209,7 +218,8 @@ public record GroomQuestion(
         OptionalInt.of(weeks),
         pacePermille,
         usualMinutes,
-        ownMinutes);
+        ownMinutes,
+        keys);
   }
 
   /**
@@ -230,7 +240,8 @@ public record GroomQuestion(
         weeksSinceLast,
         permille,
         usualMinutes,
-        ownMinutes);
+        ownMinutes,
+        keys);
   }
 
   /**
@@ -251,7 +262,8 @@ public record GroomQuestion(
         weeksSinceLast,
         pacePermille,
         OptionalInt.of(minutes),
-        ownMinutes);
+        ownMinutes,
+        keys);
   }
 
   /**
@@ -272,6 +284,29 @@ public record GroomQuestion(
         weeksSinceLast,
         pacePermille,
         usualMinutes,
-        OptionalInt.of(minutes));
+        OptionalInt.of(minutes),
+        keys);
+  }
+
+  /**
+   * The same groom of a pet and by a groomer of a book.
+   *
+   * @param whose both ids
+   * @return the question
+   */
+  public GroomQuestion withKeys(GroomKeys whose) {
+    return new GroomQuestion(
+        pet,
+        look,
+        order,
+        state,
+        behaviour,
+        senior,
+        history,
+        weeksSinceLast,
+        pacePermille,
+        usualMinutes,
+        ownMinutes,
+        whose);
   }
 }

@@ -22,13 +22,15 @@ public final class GroomTables {
   private final Map<String, AddOn> addOns;
   private final Map<String, Breed> breeds;
   private final List<Word> words;
+  private final Learned learned;
 
   private final Map<Species, NameIndex<Breed>> breedIndex = new EnumMap<>(Species.class);
   private final Map<Word.Kind, NameIndex<Word>> wordIndex = new EnumMap<>(Word.Kind.class);
   private final PetReader petReader;
   private final OrderReader orderReader;
 
-  private GroomTables(TableReader read) {
+  private GroomTables(TableReader read, Learned learned) {
+    this.learned = learned;
     times = Collections.unmodifiableMap(new LinkedHashMap<>(read.times));
     services = Collections.unmodifiableMap(new LinkedHashMap<>(read.services));
     addOns = Collections.unmodifiableMap(new LinkedHashMap<>(read.addOns));
@@ -70,7 +72,7 @@ public final class GroomTables {
     if (!faults.isEmpty()) {
       throw new FaultException(faults.all());
     }
-    return new GroomTables(reader);
+    return new GroomTables(reader, Learned.NONE);
   }
 
   /**
@@ -82,15 +84,38 @@ public final class GroomTables {
    * @return the tables in force
    */
   public GroomTables with(GroomRows own, Faults faults) {
+    TableReader reader = copy(faults);
+    reader.read(own);
+    reader.words.addAll(words);
+    Completeness.check(reader, faults);
+    return new GroomTables(reader, learned);
+  }
+
+  /**
+   * These tables with what was learned from a visit log laid over them, in place of what was
+   * learned before.
+   *
+   * @param values learned values; {@link Learned#NONE} for the tables alone
+   * @return the tables in force
+   */
+  public GroomTables with(Learned values) {
+    TableReader reader = copy(new Faults());
+    reader.words.addAll(words);
+    return new GroomTables(reader, values);
+  }
+
+  private TableReader copy(Faults faults) {
     TableReader reader = new TableReader(faults);
     reader.times.putAll(times);
     reader.services.putAll(services);
     reader.addOns.putAll(addOns);
     reader.breeds.putAll(breeds);
-    reader.read(own);
-    reader.words.addAll(words);
-    Completeness.check(reader, faults);
-    return new GroomTables(reader);
+    return reader;
+  }
+
+  /** {@return what was learned from a visit log; {@link Learned#NONE} where nothing was} */
+  public Learned learned() {
+    return learned;
   }
 
   /**

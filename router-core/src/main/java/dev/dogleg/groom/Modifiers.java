@@ -14,6 +14,13 @@ final class Modifiers {
 
   private Modifiers() {}
 
+  /** All of them, those of the pet first. */
+  static List<AddOn> all(GroomQuestion question, GroomTables tables) {
+    List<AddOn> all = new ArrayList<>(ofThePet(question, tables));
+    all.addAll(ofTheDay(question, tables));
+    return all;
+  }
+
   /** What belongs to the pet: behaviour, age, first visit. */
   static List<AddOn> ofThePet(GroomQuestion question, GroomTables tables) {
     List<AddOn> found = new ArrayList<>();

@@ -83,23 +83,40 @@ public final class StopQuestions {
   }
 
   private GroomQuestion groom(BookedPet booked, Pet pet, Groomer groomer, LocalDate date) {
+    GroomQuestion question = byLook(groomer, booked, pet, date, pet.lastGroomed());
+    return pet.usualMinutes().isPresent()
+        ? question.withUsualMinutes(pet.usualMinutes().getAsInt())
+        : question;
+  }
+
+  /**
+   * The question of one groom, without anybody's own minutes for the pet.
+   *
+   * @param groomer who grooms
+   * @param booked what is done
+   * @param pet the pet
+   * @param date the day; age and weeks since the last groom are counted to it
+   * @param last the last groom as known on that day; one after it is passed over
+   * @return the question
+   */
+  public GroomQuestion byLook(
+      Groomer groomer, BookedPet booked, Pet pet, LocalDate date, Optional<LocalDate> last) {
     GroomQuestion question =
         GroomQuestion.of(look(pet), order(booked, pet))
             .withPet(pet.name())
             .withState(booked.coatState())
             .withBehaviour(pet.behaviour())
             .withSenior(isSenior(pet, date))
-            .withPacePermille(groomer.paceThousandths());
+            .withPacePermille(groomer.paceThousandths())
+            .withKeys(new GroomKeys(pet.id(), groomer.id()));
     if (pet.neverGroomed()) {
       question = question.withHistory(VisitHistory.FIRST);
     }
-    if (pet.lastGroomed().isPresent() && !pet.lastGroomed().get().isAfter(date)) {
-      long weeks = ChronoUnit.WEEKS.between(pet.lastGroomed().get(), date);
+    if (last.isPresent() && !last.get().isAfter(date)) {
+      long weeks = ChronoUnit.WEEKS.between(last.get(), date);
       question = question.withWeeksSinceLast((int) Math.min(weeks, 10_000));
     }
-    return pet.usualMinutes().isPresent()
-        ? question.withUsualMinutes(pet.usualMinutes().getAsInt())
-        : question;
+    return question;
   }
 
   private ServiceOrder order(BookedPet booked, Pet pet) {
