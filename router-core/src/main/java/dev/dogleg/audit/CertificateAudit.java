@@ -52,7 +52,7 @@ public final class CertificateAudit {
     if (plan.proof().kind() != Proof.Kind.PROVEN_BEST) {
       return new ProofAudit(List.of(), Ground.NOT_CLAIMED, 0);
     }
-    if (request.days().stream().anyMatch(day -> day.terms().odds().isPresent())) {
+    if (plan.oddsSixtieths().isPresent()) {
       return new ProofAudit(List.of(), Ground.ODDS, 0);
     }
     CertificateAudit audit = new CertificateAudit(request, plan, certificate);

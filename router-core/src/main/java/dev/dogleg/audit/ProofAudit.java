@@ -28,7 +28,10 @@ public record ProofAudit(List<WeekFinding> findings, Ground ground, int setSize)
      * certificate: nothing was rechecked.
      */
     DAY_ALONE,
-    /** Promises have a price; the audit does not reckon odds, so nothing was rechecked. */
+    /**
+     * Promises are not all kept often enough and have a price; the audit does not reckon odds, so
+     * nothing was rechecked.
+     */
     ODDS
   }
 

@@ -102,7 +102,7 @@ public final class WeekAudit {
       }
     }
     // The audit does not reckon odds: their price is taken as given.
-    long odds = plan.oddsSixtieths();
+    long odds = plan.oddsSixtieths().orElse(0);
     long right = days + extra + leftOut + odds;
     if (plan.costSixtieths() != right) {
       String text =

@@ -10,8 +10,8 @@ import java.util.Optional;
  * @param rules rules on its visits, in the order in which minutes by place are applied
  * @param water tanks and where they are filled; empty: water is not planned
  * @param balance prices for a day fuller or longer than others; empty: none
- * @param odds what promises are worth; empty: they have no price. A week's planner adds it to
- *     finished days; a day planned alone does not look at it
+ * @param odds what varies and what promises are worth; empty: they have no price. A week's planner
+ *     adds it to finished days; a day planned alone does not look at it
  */
 public record DayTerms(
     List<DayRule> rules,
@@ -39,6 +39,11 @@ public record DayTerms(
    */
   public DayTerms(List<DayRule> rules, Optional<WaterTerms> water, Optional<BalanceTerms> balance) {
     this(rules, water, balance, Optional.empty());
+  }
+
+  /** {@return whether promises have a price} */
+  public boolean pricesPromises() {
+    return odds.filter(OddsTerms::priced).isPresent();
   }
 
   /**

@@ -2,6 +2,7 @@ package dev.dogleg.itinerary;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.OptionalLong;
 
 /**
  * A planned week.
@@ -12,8 +13,8 @@ import java.util.Objects;
  * @param leftOutCounted number of counted bookings left out
  * @param costSixtieths sum of the days' costs, of the extra prices of the choices taken, of the
  *     prices of what is left out, and of {@code oddsSixtieths}
- * @param oddsSixtieths price of the promises that the days are expected to break; 0 where promises
- *     have no price
+ * @param oddsSixtieths price of the promises that the days do not keep often enough, where it was
+ *     weighed; empty where promises have no price, and where a week best without it has none to pay
  * @param proof how far from perfect it can be
  */
 public record WeekPlan(
@@ -21,14 +22,14 @@ public record WeekPlan(
     List<WeekNoRoom> noRoom,
     int leftOutCounted,
     long costSixtieths,
-    long oddsSixtieths,
+    OptionalLong oddsSixtieths,
     Proof proof) {
   /** Checks that nothing is null or negative. */
   public WeekPlan {
     days = List.copyOf(days);
     noRoom = List.copyOf(noRoom);
     Objects.requireNonNull(proof, "proof");
-    if (leftOutCounted < 0 || costSixtieths < 0 || oddsSixtieths < 0) {
+    if (leftOutCounted < 0 || costSixtieths < 0 || oddsSixtieths.orElse(0) < 0) {
       throw new IllegalArgumentException("counts and costs are 0 or more");
     }
   }
@@ -48,6 +49,6 @@ public record WeekPlan(
       int leftOutCounted,
       long costSixtieths,
       Proof proof) {
-    this(days, noRoom, leftOutCounted, costSixtieths, 0, proof);
+    this(days, noRoom, leftOutCounted, costSixtieths, OptionalLong.empty(), proof);
   }
 }

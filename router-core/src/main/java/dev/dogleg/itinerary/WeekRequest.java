@@ -43,4 +43,21 @@ public record WeekRequest(
       }
     }
   }
+
+  /**
+   * One van-day with everything that may be asked of it.
+   *
+   * @param number number of the van-day
+   * @return the visits of all choices of that day, in the order of the bookings, on its terms
+   */
+  public DayRequest asking(int number) {
+    WeekDay day = days.get(number);
+    List<Visit> visits =
+        bookings.stream()
+            .flatMap(booking -> booking.choices().stream())
+            .filter(choice -> choice.day() == number)
+            .map(DayChoice::visit)
+            .toList();
+    return new DayRequest(day.shift(), visits, day.travel(), prices, day.terms(), seed, effort);
+  }
 }

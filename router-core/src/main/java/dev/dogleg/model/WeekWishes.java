@@ -12,13 +12,15 @@ import java.util.Optional;
  * @param water where tanks are filled and emptied
  * @param balance prices of uneven days, or empty: none
  * @param helpers who may come along
+ * @param promises what told times are worth
  */
 public record WeekWishes(
     List<Remedy> whenFull,
     RemedyPrices prices,
     WaterWish water,
     Optional<BalanceWish> balance,
-    List<Helper> helpers) {
+    List<Helper> helpers,
+    PromiseWish promises) {
 
   /** The order where a card says nothing: a longer day, then an ask, then the next week. */
   public static final List<Remedy> USUAL_ORDER =
@@ -31,13 +33,15 @@ public record WeekWishes(
           RemedyPrices.of(USUAL_ORDER),
           WaterWish.STARTER,
           Optional.empty(),
-          List.of());
+          List.of(),
+          PromiseWish.STARTER);
 
   /** Checks and copies. */
   public WeekWishes {
     Objects.requireNonNull(prices, "prices");
     Objects.requireNonNull(water, "water");
     Objects.requireNonNull(balance, "balance");
+    Objects.requireNonNull(promises, "promises");
     whenFull = List.copyOf(whenFull);
     helpers = List.copyOf(helpers);
     if (whenFull.stream().distinct().count() != whenFull.size()) {

@@ -1,9 +1,7 @@
 package dev.dogleg.plan;
 
-import dev.dogleg.arrival.CourseTerms;
 import dev.dogleg.arrival.PromiseOdds;
 import dev.dogleg.itinerary.DayRequest;
-import dev.dogleg.itinerary.OddsTerms;
 import dev.dogleg.itinerary.PlannedStop;
 import dev.dogleg.schedule.DayModel;
 import dev.dogleg.schedule.DayTiming;
@@ -23,11 +21,6 @@ import java.util.Optional;
  * thread.
  */
 public final class PromiseDays {
-  /** Grid of odds, coarser than that of times to tell: many days are priced. */
-  private static final int STEP_SECONDS = 120;
-
-  private static final int DAY_POINTS = 9;
-
   /** Orders of one set whose cost is reckoned, after which its best is not proven. */
   private static final int MOST_ORDERS = 4_000;
 
@@ -71,14 +64,12 @@ public final class PromiseDays {
    * @param day the same as a model
    */
   public PromiseDays(DayRequest request, DayModel day) {
-    OddsTerms terms = request.terms().odds().orElseThrow();
     this.day = day;
     sets = new SetDays(day);
     costs = new OrderCost(day);
     timing = new DayTiming(day);
     legs = new LeastLegs(day);
-    CourseTerms course = new CourseTerms(terms.services(), terms.day(), STEP_SECONDS, DAY_POINTS);
-    odds = new PromiseOdds(request, course, terms.promised(), terms.brokenSixtieths());
+    odds = new PromiseOdds(request);
   }
 
   /**

@@ -188,7 +188,7 @@ class RandomWeekAuditTest {
   }
 
   private static DayRequest asked(WeekRequest request, int day, List<Visit> visits) {
-    DayRequest all = WeekOracle.askedOf(request, day);
+    DayRequest all = request.asking(day);
     return new DayRequest(
         all.shift(), visits, all.travel(), all.prices(), all.terms(), all.seed(), all.effort());
   }

@@ -10,7 +10,6 @@ import dev.dogleg.itinerary.WeekCertificate;
 import dev.dogleg.itinerary.WeekRequest;
 import dev.dogleg.oracle.DayOracle;
 import dev.dogleg.oracle.RandomWeeks;
-import dev.dogleg.oracle.WeekOracle;
 import dev.dogleg.plan.week.WeekPlanner;
 import dev.dogleg.plan.week.WeekProgress;
 import java.util.ArrayList;
@@ -102,7 +101,7 @@ class SetNeedsTest {
             }
           }
         }
-        long[] costs = DayOracle.costsBySet(WeekOracle.askedOf(week, day));
+        long[] costs = DayOracle.costsBySet(week.asking(day));
         for (int set = 1; set < costs.length; set++) {
           if (costs[set] < DayOracle.NEVER) {
             BitSet bookings = new BitSet();

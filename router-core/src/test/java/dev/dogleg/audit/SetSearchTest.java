@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.dogleg.itinerary.DayRequest;
 import dev.dogleg.oracle.DayOracle;
 import dev.dogleg.oracle.RandomWeeks;
-import dev.dogleg.oracle.WeekOracle;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -46,7 +45,7 @@ class SetSearchTest {
   }
 
   private static DayRequest day(long seed) {
-    return WeekOracle.askedOf(RandomWeeks.week(seed, 4 + (int) (seed % 2), 1, seed % 4 > 0), 0);
+    return RandomWeeks.week(seed, 4 + (int) (seed % 2), 1, seed % 4 > 0).asking(0);
   }
 
   @ParameterizedTest(name = "seed {0}")

@@ -67,7 +67,7 @@ public final class CertificateCheck {
 
   /** Least cost by set of booking numbers, extra prices of the choices included. */
   private Map<Integer, Long> costs(int day) {
-    long[] bySet = DayOracle.costsBySet(WeekOracle.askedOf(request, day));
+    long[] bySet = DayOracle.costsBySet(request.asking(day));
     List<Integer> members = new ArrayList<>();
     List<Long> extra = new ArrayList<>();
     for (WeekBooking booking : request.bookings()) {

@@ -3,7 +3,6 @@ package dev.dogleg.oracle;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.dogleg.arrival.CourseTerms;
 import dev.dogleg.arrival.PromiseOdds;
 import dev.dogleg.audit.WeekAudit;
 import dev.dogleg.itinerary.DayRequest;
@@ -29,7 +28,7 @@ import org.junit.jupiter.api.Test;
 
 /** Weeks whose promises have a price against every order of every set of every day. */
 class PromisedWeeksTest {
-  private static final int SEEDS = 100;
+  private static final int SEEDS = 80;
 
   @Test
   void thePlanIsTheBestOfAllWithOddsInItsCost() {
@@ -44,11 +43,11 @@ class PromisedWeeksTest {
       assertEquals(best.costSixtieths(), plan.costSixtieths(), "cost, seed " + seed);
       assertEquals(Proof.Kind.PROVEN_BEST, plan.proof().kind(), "seed " + seed);
       assertEquals(List.of(), WeekAudit.check(week, plan), "seed " + seed);
-      dearer += plan.oddsSixtieths() > 0 ? 1 : 0;
+      dearer += plan.oddsSixtieths().orElse(0) > 0 ? 1 : 0;
       WeekPlan without = WeekPlanner.plan(plain);
       other += without.days().equals(plan.days()) ? 0 : 1;
     }
-    assertTrue(dearer > SEEDS / 6, "odds had a price in " + dearer);
+    assertTrue(dearer > SEEDS / 8, "odds had a price in " + dearer);
     assertTrue(other > 0, "odds never changed a plan");
   }
 
@@ -65,8 +64,9 @@ class PromisedWeeksTest {
             new DaySpread(0.1, 0.1, 0.3),
             week.bookings().stream()
                 .map(WeekBooking::id)
-                .filter(id -> random.nextInt(3) > 0)
+                .filter(id -> random.nextInt(5) > 0)
                 .collect(Collectors.toSet()),
+            990 + random.nextInt(10),
             60L * random.nextInt(600));
     return new WeekRequest(
         week.days().stream()
@@ -80,13 +80,7 @@ class PromisedWeeksTest {
 
   /** Every order of every set, timed and priced one by one. */
   private static long[] costsBySet(DayRequest day) {
-    OddsTerms terms = day.terms().odds().orElseThrow();
-    PromiseOdds odds =
-        new PromiseOdds(
-            day,
-            new CourseTerms(terms.services(), terms.day(), 120, 9),
-            terms.promised(),
-            terms.brokenSixtieths());
+    PromiseOdds odds = new PromiseOdds(day);
     long[] costs = new long[1 << day.visits().size()];
     Arrays.fill(costs, DayOracle.NEVER);
     costs[0] = 0;

@@ -2,9 +2,7 @@ package dev.dogleg.oracle;
 
 import dev.dogleg.itinerary.DayChoice;
 import dev.dogleg.itinerary.DayRequest;
-import dev.dogleg.itinerary.Visit;
 import dev.dogleg.itinerary.WeekBooking;
-import dev.dogleg.itinerary.WeekDay;
 import dev.dogleg.itinerary.WeekRequest;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -37,7 +35,7 @@ public final class WeekOracle {
     this.request = request;
     choiceOf = new int[request.bookings().size()];
     for (int day = 0; day < request.days().size(); day++) {
-      costsBySet.add(costsOf.apply(askedOf(request, day)));
+      costsBySet.add(costsOf.apply(request.asking(day)));
     }
     best = choiceOf.clone();
   }
@@ -64,33 +62,6 @@ public final class WeekOracle {
     WeekOracle oracle = new WeekOracle(request, costsOf);
     oracle.give(0);
     return new Best(oracle.leftOut, oracle.cost, Arrays.stream(oracle.best).boxed().toList());
-  }
-
-  /**
-   * One van-day with everything that may be asked of it.
-   *
-   * @param request the week
-   * @param day number of the van-day
-   * @return the visits of all choices of that day, in the order of the bookings, on its terms
-   */
-  public static DayRequest askedOf(WeekRequest request, int day) {
-    List<Visit> visits = new ArrayList<>();
-    for (WeekBooking booking : request.bookings()) {
-      for (DayChoice choice : booking.choices()) {
-        if (choice.day() == day) {
-          visits.add(choice.visit());
-        }
-      }
-    }
-    WeekDay vanDay = request.days().get(day);
-    return new DayRequest(
-        vanDay.shift(),
-        visits,
-        vanDay.travel(),
-        request.prices(),
-        vanDay.terms(),
-        request.seed(),
-        request.effort());
   }
 
   private void give(int booking) {

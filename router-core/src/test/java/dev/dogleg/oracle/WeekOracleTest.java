@@ -37,7 +37,7 @@ class WeekOracleTest {
       if (extra > 0) {
         continue;
       }
-      DayRequest asked = WeekOracle.askedOf(week, 0);
+      DayRequest asked = week.asking(0);
       DayOracle.Best day =
           DayOracle.best(
               new DayRequest(

@@ -5,6 +5,7 @@ import dev.dogleg.cli.export.ProofText;
 import dev.dogleg.cli.export.StopLabel;
 import dev.dogleg.cli.export.WeekLeftOut;
 import dev.dogleg.cli.prepare.PreparedWeek;
+import dev.dogleg.cli.prepare.ToldOdds;
 import dev.dogleg.cli.terms.ServedSeconds;
 import dev.dogleg.cli.terms.VanDay;
 import dev.dogleg.itinerary.DayPlan;
@@ -73,7 +74,19 @@ final class PlannedWeek {
     ServedSeconds.of(served, asked, week.request().days().get(day.number()).terms().rules())
         .forEach(
             (id, seconds) -> labels.computeIfPresent(id, (key, label) -> label.taking(seconds)));
+    int wanted = book.business().week().promises().keptPercent();
+    ToldOdds.percents(week.request(), day.number(), ofDay)
+        .forEach(
+            (id, percent) ->
+                labels.computeIfPresent(id, (key, label) -> label.noting(odds(percent, wanted))));
     return labels;
+  }
+
+  private static String odds(int percent, int wanted) {
+    return "kept in "
+        + percent
+        + " of 100"
+        + (percent < wanted ? ", " + wanted + " are wanted" : "");
   }
 
   private static List<String> served(DayPlan ofDay) {

@@ -65,6 +65,17 @@ public record StopLabel(
     return new StopLabel(visitId, bookings, client, pets, seconds, booked, note, errand);
   }
 
+  /**
+   * The same stop with one more remark.
+   *
+   * @param remark short remark
+   * @return the label
+   */
+  public StopLabel noting(String remark) {
+    String both = note.isEmpty() ? remark : note + "; " + remark;
+    return new StopLabel(visitId, bookings, client, pets, serviceSeconds, booked, both, errand);
+  }
+
   /** {@return client and pets in one line} */
   public String who() {
     return pets.isEmpty() ? client : client + ": " + String.join(", ", pets);

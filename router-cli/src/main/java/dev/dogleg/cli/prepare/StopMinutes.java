@@ -2,8 +2,10 @@ package dev.dogleg.cli.prepare;
 
 import dev.dogleg.groom.GroomEstimator;
 import dev.dogleg.groom.GroomTables;
+import dev.dogleg.groom.ServiceTime;
 import dev.dogleg.groom.StopEstimate;
 import dev.dogleg.groom.StopQuestions;
+import dev.dogleg.itinerary.ServiceSpread;
 import dev.dogleg.model.Book;
 import dev.dogleg.model.Groomer;
 import dev.dogleg.model.Pet;
@@ -26,6 +28,12 @@ final class StopMinutes {
 
   StopEstimate of(Groomer groomer, DayStop stop, LocalDate date) {
     return estimator.stop(questions.of(groomer, stop.client(), stop.bookings(), pets, date));
+  }
+
+  /** {@return how much a stop's service varies} */
+  static ServiceSpread spread(StopEstimate estimate) {
+    ServiceTime time = estimate.time();
+    return new ServiceSpread(time.fixedSeconds(), time.medianSeconds(), time.logSpread());
   }
 
   /** {@return seconds to plan a stop with: the card's quantile of its minutes} */

@@ -5,6 +5,7 @@ import dev.dogleg.cli.terms.DraftChoice;
 import dev.dogleg.cli.terms.StopTagger;
 import dev.dogleg.cli.terms.VanDay;
 import dev.dogleg.cli.terms.Windows;
+import dev.dogleg.groom.StopEstimate;
 import dev.dogleg.itinerary.Prices;
 import dev.dogleg.itinerary.WaterUse;
 import dev.dogleg.model.Book;
@@ -71,15 +72,16 @@ final class WeekChoices {
       DayLimits limits =
           locked(stop, day, WeekStops.limits(stop.bookings(), day).orElse(DayLimits.NONE));
       DayStop dayStop = new DayStop(client, stop.bookings(), limits, true);
-      int seconds = minutes.plannedSeconds(minutes.of(day.groomer(), dayStop, day.day().date()));
+      StopEstimate estimate = minutes.of(day.groomer(), dayStop, day.day().date());
       choice =
           new DraftChoice(
               day.number(),
               place,
               limits,
-              seconds,
+              minutes.plannedSeconds(estimate),
               tagger.petTags(client, stop.bookings(), day.day().date()),
               tagger.water(stop.bookings()));
+      choice.varies(StopMinutes.spread(estimate));
     }
     choice.dearer((long) moveSeconds * Prices.SIXTIETHS_PER_DRIVE_SECOND);
     stop.draft().add(choice);

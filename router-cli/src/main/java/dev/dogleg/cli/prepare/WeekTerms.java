@@ -18,8 +18,11 @@ import dev.dogleg.itinerary.BreakRule;
 import dev.dogleg.itinerary.DayRule;
 import dev.dogleg.itinerary.DayRule.DayPlace;
 import dev.dogleg.itinerary.DayShift;
+import dev.dogleg.itinerary.DaySpread;
 import dev.dogleg.itinerary.DayTerms;
+import dev.dogleg.itinerary.OddsTerms;
 import dev.dogleg.itinerary.Prices;
+import dev.dogleg.itinerary.ServiceSpread;
 import dev.dogleg.itinerary.WaterPlace;
 import dev.dogleg.itinerary.WaterTerms;
 import dev.dogleg.itinerary.WeekDay;
@@ -125,9 +128,29 @@ final class WeekTerms {
           new WeekDay(
               shift(day),
               new BandedTravelTimes(places.matrix(day.van()), Traffic.bands(day.day())),
-              new DayTerms(rules.get(day.number()), water, balance)));
+              new DayTerms(rules.get(day.number()), water, balance).with(odds(day))));
     }
     return made;
+  }
+
+  /** What varies on a van-day, and what its told times are worth. */
+  private OddsTerms odds(VanDay day) {
+    Map<String, ServiceSpread> services = new HashMap<>();
+    Set<String> promised = new LinkedHashSet<>();
+    for (DraftStop stop : drafts) {
+      for (DraftChoice choice : stop.choices()) {
+        if (choice.day() == day.number()) {
+          choice.spread().ifPresent(spread -> services.put(stop.id(), spread));
+          if (stop.told()) {
+            promised.add(stop.id());
+          }
+        }
+      }
+    }
+    long broken =
+        (long) business.week().promises().brokenSeconds() * Prices.SIXTIETHS_PER_DRIVE_SECOND;
+    int kept = business.week().promises().keptPercent() * 10;
+    return new OddsTerms(services, DaySpread.STARTER, promised, kept, broken);
   }
 
   private Where row(String id) {

@@ -55,7 +55,8 @@ public record Card(
         week.prices(),
         new WaterWish(water.atHome(), places, water.seconds(), water.most()),
         week.balance(),
-        week.helpers());
+        week.helpers(),
+        week.promises());
   }
 
   /** {@return what things are worth, in the planner's form} */

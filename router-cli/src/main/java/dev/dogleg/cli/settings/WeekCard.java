@@ -12,6 +12,7 @@ import dev.dogleg.model.BalanceWish;
 import dev.dogleg.model.GeoPoint;
 import dev.dogleg.model.Helper;
 import dev.dogleg.model.Place;
+import dev.dogleg.model.PromiseWish;
 import dev.dogleg.model.Remedy;
 import dev.dogleg.model.RemedyPrices;
 import dev.dogleg.model.Tag;
@@ -51,7 +52,17 @@ final class WeekCard {
               own.whole("next_week_seconds", 0, 1_000_000, usual.nextWeekSeconds()),
               own.whole("like_seconds", 0, 36_000, usual.likeSeconds()));
     }
-    return new WeekWishes(whenFull, remedy, water(), balance(), helpers());
+    return new WeekWishes(whenFull, remedy, water(), balance(), helpers(), promises(prices));
+  }
+
+  private PromiseWish promises(Optional<CardMap> prices) {
+    PromiseWish usual = PromiseWish.STARTER;
+    int broken =
+        prices
+            .map(own -> own.whole("broken_promise_seconds", 0, 1_000_000, usual.brokenSeconds()))
+            .orElse(usual.brokenSeconds());
+    int kept = top.whole("kept_percent", 50, 99, usual.keptPercent());
+    return new PromiseWish(kept, broken);
   }
 
   private List<Remedy> whenFull() {

@@ -1,11 +1,13 @@
 package dev.dogleg.cli.terms;
 
 import dev.dogleg.itinerary.DayChoice;
+import dev.dogleg.itinerary.ServiceSpread;
 import dev.dogleg.itinerary.Visit;
 import dev.dogleg.itinerary.WaterUse;
 import dev.dogleg.model.DayLimits;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** A van-day on which a stop may be made, while rules and wishes shape it. Used by one thread. */
@@ -20,6 +22,7 @@ public final class DraftChoice {
   private DayLimits limits;
   private int seconds;
   private long extraSixtieths;
+  private Optional<ServiceSpread> spread = Optional.empty();
 
   /**
    * A choice.
@@ -91,6 +94,20 @@ public final class DraftChoice {
    */
   public void dearer(long sixtieths) {
     extraSixtieths += sixtieths;
+  }
+
+  /**
+   * Says how much the service varies.
+   *
+   * @param service its spread
+   */
+  public void varies(ServiceSpread service) {
+    spread = Optional.of(service);
+  }
+
+  /** {@return how much the service varies; empty where it lasts as planned} */
+  public Optional<ServiceSpread> spread() {
+    return spread;
   }
 
   void line(String text) {

@@ -7,11 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.dogleg.audit.CertificateAudit;
 import dev.dogleg.audit.ProofAudit;
 import dev.dogleg.itinerary.DayChoice;
+import dev.dogleg.itinerary.DayTerms;
 import dev.dogleg.itinerary.PlannedStop;
 import dev.dogleg.itinerary.Proof;
 import dev.dogleg.itinerary.WeekBooking;
 import dev.dogleg.itinerary.WeekCertificate;
 import dev.dogleg.itinerary.WeekCertificate.Search;
+import dev.dogleg.itinerary.WeekDay;
 import dev.dogleg.itinerary.WeekRequest;
 import dev.dogleg.oracle.CertificateCheck;
 import dev.dogleg.plan.week.WeekPlanner;
@@ -351,7 +353,19 @@ class FalseProofTest {
           new WeekBooking(booking.id(), booking.counted(), booking.leftOutSixtieths(), choices));
     }
     return new WeekRequest(
-        request.days(), bookings, request.prices(), request.seed(), request.effort());
+        unweighed(request.days()), bookings, request.prices(), request.seed(), request.effort());
+  }
+
+  /** Promises have no price: no proof of a plan that weighs odds is rechecked. */
+  private static List<WeekDay> unweighed(List<WeekDay> days) {
+    return days.stream()
+        .map(
+            day ->
+                new WeekDay(
+                    day.shift(),
+                    day.travel(),
+                    new DayTerms(day.terms().rules(), day.terms().water(), day.terms().balance())))
+        .toList();
   }
 
   /** The same request, a booking having one of its choices alone. */
@@ -366,7 +380,7 @@ class FalseProofTest {
               : booking);
     }
     return new WeekRequest(
-        request.days(), bookings, request.prices(), request.seed(), request.effort());
+        unweighed(request.days()), bookings, request.prices(), request.seed(), request.effort());
   }
 
   /**

@@ -95,7 +95,7 @@ class PlanCommandTest {
     String said = check.out().replaceAll("\\s+", " ");
     assertTrue(said.contains("The same order timed anew:"), check.out());
     assertTrue(said.contains("Greta Lind: The van is at the door at"), check.out());
-    assertTrue(said.contains("allowed until 13:30:00"), check.out());
+    assertTrue(said.contains("allowed until 14:15:00"), check.out());
     assertTrue(said.contains("is in no row. [left-out]"), check.out());
   }
 

@@ -157,7 +157,7 @@ final class VanKind {
 
   /** {@return whether promises have a price there} */
   boolean pricesPromises() {
-    return day.terms().odds().isPresent();
+    return day.terms().pricesPromises();
   }
 
   /** {@return best days where promises have a price; made when first asked for} */

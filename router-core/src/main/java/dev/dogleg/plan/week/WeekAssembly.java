@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalLong;
 
 /**
  * States a chosen week as a plan: each van-day planned by the exact day engine, what is left out
@@ -36,6 +37,7 @@ final class WeekAssembly {
         }
       }
     }
+    boolean weighed = model.kinds().stream().anyMatch(VanKind::pricesPromises);
     long odds = 0;
     for (int vanDay = 0; vanDay < locals.length; vanDay++) {
       VanKind kind = model.kindOf(vanDay);
@@ -59,7 +61,8 @@ final class WeekAssembly {
         noRoom.add(reasons.of(i, locals));
       }
     }
-    return new WeekPlan(days, noRoom, left, cost, odds, proof);
+    OptionalLong price = weighed ? OptionalLong.of(odds) : OptionalLong.empty();
+    return new WeekPlan(days, noRoom, left, cost, price, proof);
   }
 
   /** {@return for each van-day the local numbers of what it serves} */

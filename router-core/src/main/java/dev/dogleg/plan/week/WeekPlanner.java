@@ -60,7 +60,15 @@ public final class WeekPlanner {
    * @return plan and certificate
    */
   public static Solved certified(WeekRequest request, WeekProgress progress, BooleanSupplier stop) {
-    return new WeekSolver(request, progress, stop).certified();
+    if (request.days().stream().noneMatch(day -> day.terms().pricesPromises())) {
+      return new WeekSolver(request, progress, stop).certified();
+    }
+    // Prices are 0 or more: a week best without them, and with none to pay, is best.
+    WeekRequest plain = PromisedWeek.withoutPrices(request);
+    Solved without = new WeekSolver(plain, progress, stop).certified();
+    return PromisedWeek.paysNothing(request, without.plan())
+        ? without
+        : new WeekSolver(request, progress, stop).certified();
   }
 
   /**

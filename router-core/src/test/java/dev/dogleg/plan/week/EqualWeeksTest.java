@@ -11,7 +11,6 @@ import dev.dogleg.itinerary.WeekPlan;
 import dev.dogleg.itinerary.WeekRequest;
 import dev.dogleg.oracle.DayOracle;
 import dev.dogleg.oracle.RandomWeeks;
-import dev.dogleg.oracle.WeekOracle;
 import dev.dogleg.plan.SeededDays;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -77,7 +76,7 @@ class EqualWeeksTest {
     bookings = week.bookings().stream().sorted(Comparator.comparing(WeekBooking::id)).toList();
     costsBySet.clear();
     for (int day = 0; day < week.days().size(); day++) {
-      costsBySet.add(DayOracle.costsBySet(WeekOracle.askedOf(week, day)));
+      costsBySet.add(DayOracle.costsBySet(week.asking(day)));
     }
     dayOf = new int[bookings.size()];
     fewest = Integer.MAX_VALUE;
