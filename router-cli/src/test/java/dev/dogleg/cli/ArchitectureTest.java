@@ -28,12 +28,26 @@ class ArchitectureTest {
     MAY_IMPORT.put("file", List.of());
     MAY_IMPORT.put("words", List.of());
     MAY_IMPORT.put("settings", List.of("file", "words"));
-    MAY_IMPORT.put("csv", List.of("file", "words", "settings"));
     MAY_IMPORT.put("export", List.of("file"));
+    MAY_IMPORT.put("told", List.of("export"));
+    MAY_IMPORT.put("csv", List.of("file", "words", "settings", "told"));
+    MAY_IMPORT.put("tell", List.of("export", "told"));
+    MAY_IMPORT.put("ics", List.of());
     MAY_IMPORT.put("terms", List.of("words"));
     MAY_IMPORT.put("prepare", List.of("console", "export", "terms"));
     MAY_IMPORT.put(
-        "command", List.of("console", "file", "settings", "csv", "export", "terms", "prepare"));
+        "command",
+        List.of(
+            "console",
+            "file",
+            "settings",
+            "csv",
+            "export",
+            "told",
+            "tell",
+            "ics",
+            "terms",
+            "prepare"));
   }
 
   private static final JavaClasses CLASSES =

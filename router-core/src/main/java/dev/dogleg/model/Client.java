@@ -18,6 +18,8 @@ import java.util.Optional;
  * @param extraStopSeconds added to each stop here, 0..7,200
  * @param notes free text
  * @param tags tags of the client and of the place
+ * @param language language of texts, a BCP 47 tag such as {@code de}; empty: that of the card
+ * @param calendar whether the client wants calendar files of visits
  */
 public record Client(
     String id,
@@ -29,7 +31,9 @@ public record Client(
     String entry,
     int extraStopSeconds,
     String notes,
-    List<Tag> tags) {
+    List<Tag> tags,
+    Optional<String> language,
+    boolean calendar) {
 
   /** Checks id and ranges. */
   public Client {
@@ -37,6 +41,7 @@ public record Client(
     Ids.checked(id);
     Objects.requireNonNull(name, "name");
     Objects.requireNonNull(tell, "tell");
+    Objects.requireNonNull(language, "language");
     Objects.requireNonNull(place, "place");
     Objects.requireNonNull(parking, "parking");
     Objects.requireNonNull(entry, "entry");
@@ -48,6 +53,46 @@ public record Client(
       throw new IllegalArgumentException(
           "extraStopSeconds must lie in 0..7200, was " + extraStopSeconds);
     }
+  }
+
+  /**
+   * A client who says nothing of language and calendar.
+   *
+   * @param id see the record
+   * @param name see the record
+   * @param phone see the record
+   * @param tell see the record
+   * @param place see the record
+   * @param parking see the record
+   * @param entry see the record
+   * @param extraStopSeconds see the record
+   * @param notes see the record
+   * @param tags see the record
+   */
+  public Client(
+      String id,
+      String name,
+      Optional<String> phone,
+      HowToTell tell,
+      Place place,
+      String parking,
+      String entry,
+      int extraStopSeconds,
+      String notes,
+      List<Tag> tags) {
+    this(
+        id,
+        name,
+        phone,
+        tell,
+        place,
+        parking,
+        entry,
+        extraStopSeconds,
+        notes,
+        tags,
+        Optional.empty(),
+        false);
   }
 
   /**

@@ -1,11 +1,13 @@
 package dev.dogleg.cli.csv;
 
+import dev.dogleg.cli.words.LanguageGrammar;
 import dev.dogleg.cli.words.MinutesGrammar;
 import dev.dogleg.cli.words.PhoneGrammar;
 import dev.dogleg.cli.words.PointGrammar;
 import dev.dogleg.cli.words.Reading;
 import dev.dogleg.cli.words.Remark;
 import dev.dogleg.cli.words.TagGrammar;
+import dev.dogleg.cli.words.YesNo;
 import dev.dogleg.fault.Severity;
 import dev.dogleg.model.Client;
 import dev.dogleg.model.GeoPoint;
@@ -48,6 +50,8 @@ final class ClientRecord {
             cells
                 .readOrLook(Column.TAGS, text -> TagGrammar.read(text, context.dateOrder()))
                 .orElse(List.of()));
+    Optional<String> language = cells.readOrLook(Column.LANGUAGE, LanguageGrammar::read);
+    boolean calendar = cells.readOrLook(Column.CALENDAR, YesNo::read).orElse(false);
     if (cells.bad() || place.isEmpty()) {
       return;
     }
@@ -63,7 +67,9 @@ final class ClientRecord {
             cells.text(Column.ENTRY),
             60 * extra,
             cells.text(Column.NOTES),
-            tags));
+            tags,
+            language,
+            calendar));
   }
 
   private static Optional<Place> place(Cells cells, Context context) {

@@ -29,6 +29,10 @@ public enum Column {
   EXTRA_MINUTES,
   /** Notes about the client. */
   NOTES,
+  /** Language of texts. */
+  LANGUAGE,
+  /** Whether the client wants calendar files. */
+  CALENDAR,
   /** Pet's name, or several in a booking. */
   PET,
   /** Several pets of a booking. */
@@ -138,7 +142,19 @@ public enum Column {
 
   static final Set<Column> CLIENTS =
       EnumSet.of(
-          CLIENT, CLIENT_ID, PHONE, TELL, ADDRESS, PIN, PARKING, ENTRY, EXTRA_MINUTES, NOTES, TAGS);
+          CLIENT,
+          CLIENT_ID,
+          PHONE,
+          TELL,
+          ADDRESS,
+          PIN,
+          PARKING,
+          ENTRY,
+          EXTRA_MINUTES,
+          NOTES,
+          LANGUAGE,
+          CALENDAR,
+          TAGS);
   static final Set<Column> PETS_TABLE =
       EnumSet.of(
           PET,

@@ -3,8 +3,8 @@ package dev.dogleg.cli.csv;
 import dev.dogleg.cli.words.DateGrammar;
 import dev.dogleg.cli.words.HoursGrammar;
 import dev.dogleg.cli.words.Reading;
-import dev.dogleg.cli.words.Remark;
 import dev.dogleg.cli.words.TagGrammar;
+import dev.dogleg.cli.words.YesNo;
 import dev.dogleg.model.DateSpan;
 import dev.dogleg.model.DayEntry;
 import dev.dogleg.model.Place;
@@ -83,10 +83,6 @@ final class DayRows {
   }
 
   private static Reading<Boolean> yes(String text) {
-    return switch (text.toLowerCase(Locale.ROOT)) {
-      case "yes", "y", "x", "off", "true", "1" -> Reading.of(true);
-      case "no", "n", "false", "0" -> Reading.of(false);
-      default -> Reading.none(Remark.aside("bad-yes", "yes or no was expected", ""));
-    };
+    return text.equalsIgnoreCase("off") ? Reading.of(true) : YesNo.read(text);
   }
 }

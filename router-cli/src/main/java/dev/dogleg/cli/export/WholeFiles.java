@@ -1,17 +1,8 @@
 package dev.dogleg.cli.export;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
-import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.FileAttribute;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,9 +13,6 @@ import java.util.Map;
  * are there moved into place. Readable by their owner only, for they say who is at home when.
  */
 public final class WholeFiles {
-  private static final boolean POSIX =
-      FileSystems.getDefault().supportedFileAttributeViews().contains("posix");
-
   private final Path folder;
   private final Map<String, String> texts = new LinkedHashMap<>();
 
@@ -70,7 +58,7 @@ public final class WholeFiles {
         if (entry.getValue() == null) {
           Files.deleteIfExists(place);
         } else {
-          moveInto(beside.get(entry.getKey()), place);
+          OwnerFile.moveInto(beside.get(entry.getKey()), place);
           written.add(place);
         }
       }
@@ -83,28 +71,8 @@ public final class WholeFiles {
   }
 
   private Path writeBeside(String name, String text) throws IOException {
-    FileAttribute<?>[] ownerOnly =
-        POSIX
-            ? new FileAttribute<?>[] {
-              PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------"))
-            }
-            : new FileAttribute<?>[0];
-    Path file = Files.createTempFile(folder, "." + name + ".", ".part", ownerOnly);
-    try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
-      ByteBuffer bytes = StandardCharsets.UTF_8.encode(text);
-      while (bytes.hasRemaining()) {
-        channel.write(bytes);
-      }
-      channel.force(true);
-    }
+    Path file = Files.createTempFile(folder, "." + name + ".", ".part", OwnerFile.ownerOnly());
+    OwnerFile.fill(file, text);
     return file;
-  }
-
-  private static void moveInto(Path from, Path to) throws IOException {
-    try {
-      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-    } catch (AtomicMoveNotSupportedException noAtomicMove) {
-      Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
-    }
   }
 }

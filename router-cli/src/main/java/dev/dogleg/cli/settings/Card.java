@@ -20,16 +20,22 @@ import java.util.function.UnaryOperator;
  * @param business what it says of the business
  * @param dateOrder how the book's dates are written
  * @param weightUnit unit of a weight without one
+ * @param texts what it says of texts to owners
  * @param inForce every setting with its source, in the card's order
  */
 public record Card(
-    Business business, DateOrder dateOrder, WeightGrammar.Unit weightUnit, List<InForce> inForce) {
+    Business business,
+    DateOrder dateOrder,
+    WeightGrammar.Unit weightUnit,
+    TextWishes texts,
+    List<InForce> inForce) {
 
   /** Copies the list. */
   public Card {
     Objects.requireNonNull(business, "business");
     Objects.requireNonNull(dateOrder, "dateOrder");
     Objects.requireNonNull(weightUnit, "weightUnit");
+    Objects.requireNonNull(texts, "texts");
     inForce = List.copyOf(inForce);
   }
 
@@ -107,6 +113,6 @@ public record Card(
             business.planPercent(),
             business.worth(),
             week(corrected));
-    return new Card(moved, dateOrder, weightUnit, inForce);
+    return new Card(moved, dateOrder, weightUnit, texts, inForce);
   }
 }

@@ -1,7 +1,9 @@
 package dev.dogleg.cli.settings;
 
+import dev.dogleg.cli.words.ClockGrammar;
 import dev.dogleg.cli.words.DateOrder;
 import dev.dogleg.cli.words.HoursGrammar;
+import dev.dogleg.cli.words.LanguageGrammar;
 import dev.dogleg.cli.words.MoneyGrammar;
 import dev.dogleg.cli.words.PhoneGrammar;
 import dev.dogleg.cli.words.Reading;
@@ -78,6 +80,7 @@ final class CardBuilder {
     Worth worth = worth(currency, prices);
     WeekWishes week = new WeekCard(log, top, order).read(prices);
     prices.ifPresent(CardMap::close);
+    TextWishes texts = texts();
     top.close();
     if (log.stopped() || country.isEmpty() || zone.isEmpty()) {
       return Optional.empty();
@@ -99,7 +102,7 @@ final class CardBuilder {
             percent,
             worth,
             week);
-    return Optional.of(new Card(business, order, unit, log.inForce()));
+    return Optional.of(new Card(business, order, unit, texts, log.inForce()));
   }
 
   private boolean formatKnown() {
@@ -194,6 +197,25 @@ final class CardBuilder {
         wish.read("start", new WallSpan(41_400, 50_400), "11:30-14:00", HoursGrammar::read);
     wish.close();
     return Optional.of(new BreakWish(60 * minutes, start));
+  }
+
+  private TextWishes texts() {
+    Optional<CardMap> section = top.map("texts");
+    if (section.isEmpty()) {
+      return TextWishes.STARTER;
+    }
+    TextWishes usual = TextWishes.STARTER;
+    CardMap wish = section.get();
+    String language =
+        wish.read("language", usual.language(), usual.language(), LanguageGrammar::read);
+    int evening =
+        wish.read(
+            "evening",
+            usual.eveningSeconds(),
+            WallSpan.text(usual.eveningSeconds()),
+            ClockGrammar::read);
+    wish.close();
+    return new TextWishes(language, evening);
   }
 
   /** The plain questions set starter prices; a price named under {@code prices} wins. */
