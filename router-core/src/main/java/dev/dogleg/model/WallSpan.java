@@ -86,6 +86,16 @@ public record WallSpan(int fromSeconds, int toSeconds) {
     return and(other) != null;
   }
 
+  /**
+   * Whether another span lies in this one.
+   *
+   * @param inner the other span
+   * @return true where every second of it is one of this, too
+   */
+  public boolean holds(WallSpan inner) {
+    return fromSeconds <= inner.fromSeconds && inner.toSeconds <= toSeconds;
+  }
+
   /** {@return {@code 09:00-12:00}, {@code from 15:00}, {@code to 11:00} or {@code any time}} */
   @Override
   public String toString() {

@@ -9,6 +9,7 @@ import dev.dogleg.cli.export.SetAside;
 import dev.dogleg.cli.prepare.RowFinder;
 import dev.dogleg.cli.settings.Card;
 import dev.dogleg.cli.settings.CardReader;
+import dev.dogleg.cli.settings.TextWishes;
 import dev.dogleg.fault.Fault;
 import dev.dogleg.fault.Faults;
 import dev.dogleg.fault.Severity;
@@ -97,6 +98,11 @@ record BookInput(ReadBook read, Path map, Path folder, String card) {
   /** {@return groom tables in force: the starter's under the book's own} */
   GroomTables tables() {
     return read.tables();
+  }
+
+  /** {@return what the card says of texts to owners} */
+  TextWishes texts() {
+    return read.card().orElseThrow().texts();
   }
 
   /** {@return the book} */

@@ -53,11 +53,11 @@ final class CheckCommand implements Callable<Integer> {
     LocalDate tomorrow = surroundings.tomorrow(input.book().business().zone());
     Calendar calendar = new Calendar(input.book().business(), tomorrow);
     PlanCheck check = new PlanCheck(input, calendar, faults);
-    List<PlanCheck.Group> groups = plan == null ? List.of() : check.read(plan);
+    List<PlanFile.Group> groups = plan == null ? List.of() : PlanFile.read(plan, input, faults);
     List<Booking> bookings =
         plan == null
             ? input.book().bookings().stream().filter(b -> b.status().open()).toList()
-            : check.named(groups);
+            : PlanFile.named(groups, input);
     List<String> inexact = List.of();
     try (MapInUse map = new MapInUse(input.map(), surroundings.cache(), console, faults)) {
       LookUps lookUps = new LookUps(map, input.book().clients());

@@ -54,6 +54,7 @@ public final class CommandTree {
     line.addSubcommand(new DemoCommand(surroundings, planning));
     line.addSubcommand(new PlanCommand(surroundings, planning));
     line.addSubcommand(new CheckCommand(surroundings));
+    line.addSubcommand(new TextsCommand(surroundings));
     line.addSubcommand(new FindCommand(surroundings));
     line.addSubcommand(new HowLongCommand(surroundings));
     line.setOut(console.out());

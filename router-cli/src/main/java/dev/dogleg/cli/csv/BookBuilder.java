@@ -1,6 +1,7 @@
 package dev.dogleg.cli.csv;
 
 import dev.dogleg.cli.settings.Card;
+import dev.dogleg.cli.told.ToldBook;
 import dev.dogleg.cli.words.DateOrder;
 import dev.dogleg.cli.words.Slug;
 import dev.dogleg.fault.Fault;
@@ -83,7 +84,7 @@ final class BookBuilder {
     }
     WeekRows weekRows = books.week(this::cells);
     List<DayEntry> days = weekRows.special(context);
-    List<Booking> bookings = bookings(bookingRows, context, days);
+    List<Booking> bookings = bookings(bookingRows, context, days, books.told());
     Set<String> bookingIds = bookings.stream().map(Booking::id).collect(Collectors.toSet());
     WeekBook week = weekRows.read(days, context, bookingIds, sources);
     List<List<Cells>> rows = new ArrayList<>(List.of(placeRows, clientRows, petRows, bookingRows));
@@ -103,13 +104,21 @@ final class BookBuilder {
     return bookings.columns().contains(Column.ADDRESS) || bookings.columns().contains(Column.PIN);
   }
 
-  private List<Booking> bookings(List<Cells> rows, Context context, List<DayEntry> special) {
+  private List<Booking> bookings(
+      List<Cells> rows, Context context, List<DayEntry> special, ToldBook before) {
+    Map<Cells, Booking> read = new HashMap<>();
+    for (Cells cells : rows) {
+      BookingRecord.read(cells, people, context).ifPresent(found -> read.put(cells, found));
+    }
+    Set<String> ids = read.values().stream().map(Booking::id).collect(Collectors.toSet());
+    Promises promises = new Promises(before, ids, context.dateOrder());
     Map<String, Booking> byId = new LinkedHashMap<>();
     Map<String, Integer> taken = new HashMap<>();
     Set<String> told = new HashSet<>();
     Optional<DayCheck> days = card.map(found -> new DayCheck(found.business(), special));
     for (Cells cells : rows) {
-      Optional<Booking> booking = BookingRecord.read(cells, people, context);
+      Optional<Booking> booking =
+          Optional.ofNullable(read.get(cells)).map(found -> promises.kept(found, cells));
       booking.ifPresent(
           found -> {
             if (found.status().open()) {
@@ -121,7 +130,11 @@ final class BookBuilder {
               sources.booking(found.id(), cells.row());
             }
           });
-      if (cells.has(Column.TOLD) && booking.map(found -> found.status().open()).orElse(true)) {
+      boolean promised =
+          booking
+              .map(found -> found.told().isPresent() && found.status().open())
+              .orElseGet(() -> cells.has(Column.TOLD) || promises.concern(cells, people));
+      if (promised) {
         told.add(clientKey(cells));
       }
     }

@@ -3,6 +3,8 @@ package dev.dogleg.cli.csv;
 import dev.dogleg.cli.file.TextFile;
 import dev.dogleg.cli.settings.Card;
 import dev.dogleg.cli.settings.CardReader;
+import dev.dogleg.cli.told.ToldBook;
+import dev.dogleg.cli.told.ToldLog;
 import dev.dogleg.fault.Fault;
 import dev.dogleg.fault.Faults;
 import dev.dogleg.fault.Severity;
@@ -90,7 +92,8 @@ public final class BookReader {
                 isBook ? optional(folder, RULES, Column.RULES) : Table.none(RULES),
                 isBook ? optional(folder, ERRANDS, Column.ERRANDS) : Table.none(ERRANDS),
                 isBook ? optional(folder, ZONES, Column.ZONES) : Table.none(ZONES),
-                isBook ? areas(folder) : ZoneAreas.none()));
+                isBook ? areas(folder) : ZoneAreas.none(),
+                isBook ? ToldBook.of(ToldLog.read(folder, faults).rows()) : ToldBook.NOTHING));
   }
 
   private Optional<Card> card(boolean alone, Path folder) {

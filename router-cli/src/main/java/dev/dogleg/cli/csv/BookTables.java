@@ -1,5 +1,6 @@
 package dev.dogleg.cli.csv;
 
+import dev.dogleg.cli.told.ToldBook;
 import java.util.List;
 import java.util.function.Function;
 
@@ -15,6 +16,7 @@ import java.util.function.Function;
  * @param errands the groomer's own stops
  * @param zones zones
  * @param areas areas of zones
+ * @param told what owners were told
  */
 record BookTables(
     Table bookings,
@@ -25,7 +27,8 @@ record BookTables(
     Table rules,
     Table errands,
     Table zones,
-    ZoneAreas areas) {
+    ZoneAreas areas,
+    ToldBook told) {
 
   /** The further tables, as rows to be read. */
   WeekRows week(Function<Table, List<Cells>> cells) {

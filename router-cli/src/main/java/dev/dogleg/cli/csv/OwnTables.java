@@ -39,7 +39,15 @@ public final class OwnTables {
     return own.equals(GroomRows.NONE) ? starter : starter.with(own, faults);
   }
 
-  private static List<TableRow> rows(Path folder, String name, Faults faults) {
+  /**
+   * Rows of one of a business's own tables.
+   *
+   * @param folder the book folder
+   * @param name file name
+   * @param faults takes what is wrong: an unreadable file stops the run
+   * @return its rows with their columns as they are compared; none where there is no such file
+   */
+  public static List<TableRow> rows(Path folder, String name, Faults faults) {
     Path file = folder.resolve(name);
     if (!Files.exists(file)) {
       return List.of();

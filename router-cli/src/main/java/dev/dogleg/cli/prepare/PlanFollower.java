@@ -44,12 +44,16 @@ public final class PlanFollower {
    *
    * @param written breaches of the times as written; empty where a time cannot be read
    * @param timesReadable whether every time could be read
+   * @param stops events with the times as written, without drives, waiting and spare; empty where a
+   *     time cannot be read
    * @param retimed the order timed anew, with its own breaches
    */
-  public record Followed(List<Finding> written, boolean timesReadable, ReTimedDay retimed) {
-    /** Copies the list. */
+  public record Followed(
+      List<Finding> written, boolean timesReadable, List<PlannedStop> stops, ReTimedDay retimed) {
+    /** Copies the lists. */
     public Followed {
       written = List.copyOf(written);
+      stops = List.copyOf(stops);
     }
   }
 
@@ -89,11 +93,10 @@ public final class PlanFollower {
     }
     boolean readable =
         rows.stream().allMatch(row -> row.kind().isPresent() && row.times().isPresent());
-    List<Finding> written =
-        readable
-            ? DayAudit.checkStops(day.request(), rows.stream().map(this::stop).toList())
-            : List.of();
-    return new Followed(written, readable, DayReTiming.retime(day.request(), order, spot, water));
+    List<PlannedStop> asWritten = readable ? rows.stream().map(this::stop).toList() : List.of();
+    List<Finding> written = readable ? DayAudit.checkStops(day.request(), asWritten) : List.of();
+    return new Followed(
+        written, readable, asWritten, DayReTiming.retime(day.request(), order, spot, water));
   }
 
   /** The visit a row means: that of its first known booking, else the text itself. */
@@ -105,6 +108,7 @@ public final class PlanFollower {
         .orElse(String.join(";", row.bookings()));
   }
 
+  /** The event of a row, with its times as written. */
   private PlannedStop stop(FollowedRow row) {
     PlannedStop.Kind kind = row.kind().orElseThrow();
     int[] times = row.times().orElseThrow();

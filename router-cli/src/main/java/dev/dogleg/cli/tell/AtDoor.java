@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param promised what binds already: told before, or written in the book; empty where nothing does
  * @param booked false where it is on the waiting list
  * @param agreedDay empty where the day is one of the booking's own; else the day it was agreed for
+ * @param toBeAsked whether the owner has to agree to this day first
  */
 public record AtDoor(
     List<String> bookings,
@@ -31,7 +32,8 @@ public record AtDoor(
     WallSpan span,
     Optional<WallSpan> promised,
     boolean booked,
-    Optional<LocalDate> agreedDay) {
+    Optional<LocalDate> agreedDay,
+    boolean toBeAsked) {
   /** Checks that there is a booking and an end. */
   public AtDoor {
     bookings = List.copyOf(bookings);

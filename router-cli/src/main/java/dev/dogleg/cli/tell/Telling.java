@@ -4,6 +4,7 @@ import dev.dogleg.cli.told.Occasion;
 import dev.dogleg.cli.told.ToldBook;
 import dev.dogleg.cli.told.ToldEvent;
 import dev.dogleg.cli.told.ToldRow;
+import dev.dogleg.cli.told.ToldRow.Told;
 import dev.dogleg.model.HowToTell;
 import dev.dogleg.model.WallSpan;
 import java.time.LocalDate;
@@ -54,7 +55,7 @@ public final class Telling {
     if (mute(door)) {
       return;
     }
-    if (door.agreedDay().isPresent()) {
+    if (door.toBeAsked()) {
       ask(door);
       return;
     }
@@ -65,14 +66,12 @@ public final class Telling {
     } else if (last.isPresent() && !otherwise(last.get(), door)) {
       silent.add(new Silence(door, "told already: " + span(last.get()), false));
     } else if (last.isPresent() || moved.isPresent()) {
-      ToldRow old = last.or(() -> moved).orElseThrow();
-      ZonedDateTime sent = old.told().orElseThrow().sendAt().atZoneSameInstant(now.getZone());
-      tell(
-          door,
-          Occasion.CHANGED,
-          within.get(),
-          sent.isAfter(now) ? sent : now,
-          Optional.of(old.told().orElseThrow().date()));
+      Told old = last.or(() -> moved).flatMap(ToldRow::told).orElseThrow();
+      ZonedDateTime sent = old.sendAt().atZoneSameInstant(now.getZone());
+      ZonedDateTime wanted = sent.isAfter(now) ? sent : now;
+      tell(door, Occasion.CHANGED, within.get(), wanted, Optional.of(old.date()));
+    } else if (door.agreedDay().isPresent()) {
+      tell(door, Occasion.CHANGED, within.get(), now, door.agreedDay());
     } else {
       ZonedDateTime evening = at(door.date().minusDays(1), eveningSeconds, now);
       tell(
@@ -93,7 +92,7 @@ public final class Telling {
     if (mute(door)) {
       return;
     }
-    if (door.agreedDay().isPresent()) {
+    if (door.toBeAsked()) {
       look(door, "nobody agreed to this day yet");
       return;
     }
@@ -163,11 +162,7 @@ public final class Telling {
   /** Whether what binds by now is neither what was told last nor a part of it. */
   private static boolean otherwise(ToldRow last, AtDoor door) {
     WallSpan told = last.told().orElseThrow().span();
-    return door.promised().filter(binds -> !holds(told, binds) && !holds(binds, told)).isPresent();
-  }
-
-  private static boolean holds(WallSpan outer, WallSpan inner) {
-    return outer.fromSeconds() <= inner.fromSeconds() && inner.toSeconds() <= outer.toSeconds();
+    return door.promised().filter(binds -> !told.holds(binds) && !binds.holds(told)).isPresent();
   }
 
   /** The span to tell inside what binds already; empty where the plan does not keep that. */

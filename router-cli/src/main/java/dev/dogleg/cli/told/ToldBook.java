@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 
 /**
  * What the log says by now: what was told last, what was answered, who wants no texts, and whether
@@ -158,6 +159,57 @@ public final class ToldBook {
                         + row.told().orElseThrow().bookings().stream().map(ToldRow::stem).toList(),
                     row));
     return List.copyOf(latest.values());
+  }
+
+  /**
+   * Whether a client was promised anything.
+   *
+   * @param clientId the client
+   * @param dates for one of these days; empty: for any
+   * @return true where something was
+   */
+  public boolean promised(String clientId, Optional<DateSpan> dates) {
+    return prepared.stream()
+        .filter(this::promised)
+        .filter(row -> row.client().equals(clientId))
+        .anyMatch(
+            row -> dates.map(span -> span.holds(row.told().orElseThrow().date())).orElse(true));
+  }
+
+  /**
+   * What was told of a booking for another day than the one it has now.
+   *
+   * @param bookingId id of the booking
+   * @param date the day it has now
+   * @param from promises for days before are past
+   * @param stillBooked whether the book has the same client and pets for a day
+   * @return the last such promise, or empty
+   */
+  public Optional<ToldRow> movedFrom(
+      String bookingId, LocalDate date, LocalDate from, Predicate<LocalDate> stillBooked) {
+    return last(
+        promises(from).stream()
+            .filter(row -> row.told().orElseThrow().speaksOf(bookingId))
+            .filter(row -> !row.told().orElseThrow().date().equals(date))
+            .filter(row -> !stillBooked.test(row.told().orElseThrow().date()))
+            .toList());
+  }
+
+  /**
+   * How often what was told of a booking for a day has changed.
+   *
+   * @param bookingId id of the booking
+   * @param date the day
+   * @return 0 or more
+   */
+  public int changes(String bookingId, LocalDate date) {
+    return (int)
+        prepared.stream()
+            .filter(this::promised)
+            .map(row -> row.told().orElseThrow())
+            .filter(told -> told.date().equals(date) && told.speaksOf(bookingId))
+            .skip(1)
+            .count();
   }
 
   private boolean promised(ToldRow row) {
