@@ -22,10 +22,13 @@ final class SpanChoice {
    */
   TimeToTell of(String visitId, ArrivalTime arrival, TimeWindow within) {
     int needed = arrival.quantileSeconds(terms.keptPermille());
-    int to = Math.min(within.toSeconds(), up(Math.max(needed, within.fromSeconds())));
+    // Where the van is there before the span may begin, the span is as wide as the least all the
+    // same: nobody is told a minute.
+    int least = within.fromSeconds() + terms.leastWidthSeconds();
+    int to = Math.min(within.toSeconds(), up(Math.max(needed, least)));
     int latestFrom = to - terms.leastWidthSeconds();
     int from = down(Math.max(0, latestFrom));
-    long least = Long.MAX_VALUE;
+    long cheapest = Long.MAX_VALUE;
     int best = Math.max(within.fromSeconds(), Math.min(from, to));
     int earliest = Math.max(within.fromSeconds(), arrival.quantileSeconds(1) - 3_600);
     for (int start = from; ; start -= terms.roundSeconds()) {
@@ -33,8 +36,8 @@ final class SpanChoice {
       long price =
           (long) terms.widthMinutePrice() * (to - kept)
               + Math.round(terms.waitMinutePrice() * arrival.meanWaitSeconds(kept));
-      if (price < least) {
-        least = price;
+      if (price < cheapest) {
+        cheapest = price;
         best = kept;
       }
       if (start <= earliest) {

@@ -20,7 +20,7 @@ import java.util.Optional;
 
 /** Notes what owners replied. */
 final class Answers {
-  private static final Where PLACE = Where.NOWHERE.at("--answer");
+  private static final Where PLACE = Where.file("--answer");
 
   private final BookInput input;
   private final Phrases phrases;

@@ -71,9 +71,20 @@ final class DoorTimes {
     List<AtDoor> doors = new ArrayList<>();
     for (TimeToTell time : times) {
       int arrive = planned.get(time.visitId()).arriveSeconds();
-      door(day, time.visitId(), arrive, time.arriveWithin()).ifPresent(doors::add);
+      door(day, time.visitId(), arrive, holding(time.arriveWithin(), arrive)).ifPresent(doors::add);
     }
     return doors;
+  }
+
+  /**
+   * A span that holds the planned arrival, so that the plan as it is keeps every span of its day: a
+   * later start would make the van wait, and a door after it might be reached too late.
+   */
+  private static TimeWindow holding(TimeWindow span, int arriveSeconds) {
+    int round = SpanTerms.EVENING_BEFORE.roundSeconds();
+    return new TimeWindow(
+        Math.min(span.fromSeconds(), arriveSeconds / round * round),
+        Math.max(span.toSeconds(), arriveSeconds));
   }
 
   /**
@@ -132,7 +143,8 @@ final class DoorTimes {
       faults.add(
           new Fault(
               "plan-re-timed",
-              Severity.LOOK,
+              // An early van waits for the start of what was told since: no matter for anybody.
+              Severity.NOTE,
               group.rows().get(0).where().at("arrive"),
               group.date().toString(),
               "times that hold were expected; those of the same order timed anew are told",

@@ -45,21 +45,19 @@ final class Moved {
   /**
    * Promises for days of the plan that it does not keep because the visit is not in it.
    *
-   * @param doors doors of the plan
    * @param groups its days
    * @return one fault each, to be looked at; none for what was called off or done
    */
-  List<Fault> notPlanned(List<AtDoor> doors, List<Group> groups) {
+  List<Fault> notPlanned(List<Group> groups) {
     List<Fault> faults = new ArrayList<>();
     for (ToldRow row : before.promises(today)) {
       Told told = row.told().orElseThrow();
       boolean day = groups.stream().anyMatch(group -> group.date().equals(told.date()));
       boolean kept =
-          doors.stream()
-              .anyMatch(
-                  door ->
-                      door.date().equals(told.date())
-                          && door.bookings().stream().anyMatch(id -> speaksOf(told, id)));
+          groups.stream()
+              .filter(group -> group.date().equals(told.date()))
+              .flatMap(group -> PlanFile.ids(group).stream())
+              .anyMatch(id -> speaksOf(told, id));
       boolean open =
           book.bookings().stream()
               .anyMatch(booking -> speaksOf(told, booking.id()) && isFor(booking, told.date()));

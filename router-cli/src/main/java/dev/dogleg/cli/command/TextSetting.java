@@ -96,7 +96,7 @@ final class TextSetting {
           new Fault(
               "bad-time",
               Severity.STOP,
-              Where.NOWHERE.at(option),
+              Where.file(option),
               typed.get(),
               "a time like 18:30 or 2027-02-28T18:30 was expected",
               ""));

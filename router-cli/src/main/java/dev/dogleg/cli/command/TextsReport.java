@@ -98,7 +98,7 @@ final class TextsReport {
             .filter(one -> one.how() == HowToTell.TEXT)
             .mapToInt(one -> TextSize.of(one.message()).segments())
             .sum();
-    return "Texts: %d (%d segments). Calls: %d. Through a neighbour: %d."
+    return "Texts: %d, segments: %d. Calls: %d. Through a neighbour: %d."
         .formatted(texts, segments, calls, neighbours);
   }
 

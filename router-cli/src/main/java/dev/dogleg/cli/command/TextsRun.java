@@ -150,7 +150,7 @@ final class TextsRun {
         doors.stream()
             .filter(door -> door.date().equals(date.get()) || door.toBeAsked())
             .forEach(door -> telling.evening(door, moved.of(door)));
-        moved.notPlanned(doors, groups).forEach(faults::add);
+        moved.notPlanned(groups).forEach(faults::add);
       }
     } catch (FaultException failed) {
       failed.faults().forEach(faults::add);
@@ -195,7 +195,7 @@ final class TextsRun {
           new Fault(
               "unknown-door",
               Severity.STOP,
-              Where.NOWHERE.at("--on-my-way"),
+              Where.file("--on-my-way"),
               who,
               "a client or booking of one door of " + today + " was expected",
               found.isEmpty()

@@ -36,7 +36,9 @@ final class MessageTemplate {
               new Mustache.Visitor() {
                 @Override
                 public void visitText(String plain) {
-                  // any text will do
+                  if (plain.contains("{{") || plain.contains("}}")) {
+                    add("bad-template", "closed fields like {{client}}");
+                  }
                 }
 
                 @Override

@@ -64,7 +64,7 @@ public final class Telling {
     if (within.isEmpty()) {
       look(door, "the plan is not within what was told: " + door.promised().orElseThrow());
     } else if (last.isPresent() && !otherwise(last.get(), door)) {
-      silent.add(new Silence(door, "told already: " + span(last.get()), false));
+      silent.add(new Silence(door, already(last.get()), false));
     } else if (last.isPresent() || moved.isPresent()) {
       Told old = last.or(() -> moved).flatMap(ToldRow::told).orElseThrow();
       ZonedDateTime sent = old.sendAt().atZoneSameInstant(now.getZone());
@@ -99,7 +99,7 @@ public final class Telling {
     boolean late = door.promised().filter(told -> door.arriveWall() > told.toSeconds()).isPresent();
     Optional<ToldRow> last = last(door).filter(row -> fresh(row) && !late);
     if (last.isPresent()) {
-      silent.add(new Silence(door, "told already: " + span(last.get()), false));
+      silent.add(new Silence(door, already(last.get()), false));
       return;
     }
     Optional<WallSpan> within = late ? Optional.of(door.span()) : within(door);
@@ -214,8 +214,9 @@ public final class Telling {
         : date.atTime(LocalTime.ofSecondOfDay(wallSeconds)).atZone(clock.getZone());
   }
 
-  private static String span(ToldRow row) {
-    return row.told().orElseThrow().span().toString();
+  private String already(ToldRow row) {
+    String answer = before.answer(row).map(event -> ", " + event.word()).orElse("");
+    return "told already: " + row.told().orElseThrow().span() + answer;
   }
 
   private void look(AtDoor door, String why) {

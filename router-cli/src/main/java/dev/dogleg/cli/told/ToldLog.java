@@ -120,7 +120,7 @@ public final class ToldLog {
               unsound.get(0).where(),
               unsound.get(0).seen(),
               "a row that ends with a point was expected; it is passed over",
-              "a run was cut short here: nothing of it was handed over"));
+              "the run that wrote it was cut short; the next run of texts puts it right"));
     }
     return new ToldLog(file, rows, soundBytes, ended);
   }

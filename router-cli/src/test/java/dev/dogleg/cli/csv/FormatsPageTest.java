@@ -16,7 +16,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** {@code docs/FORMATS.md} and {@code docs/formats-week.md} say what the readers do. */
+/** The pages of formats say what the readers do. */
 class FormatsPageTest {
   private static final Path ROOT = Path.of(System.getProperty("dogleg.root"));
   private static final Pattern CODE = Pattern.compile("\\[([a-z0-9-]+)\\]$", Pattern.MULTILINE);
@@ -25,7 +25,8 @@ class FormatsPageTest {
 
   private static String page() throws IOException {
     return Files.readString(ROOT.resolve("docs/FORMATS.md"))
-        + Files.readString(ROOT.resolve("docs/formats-week.md"));
+        + Files.readString(ROOT.resolve("docs/formats-week.md"))
+        + Files.readString(ROOT.resolve("docs/formats-texts.md"));
   }
 
   @Test
