@@ -7,13 +7,12 @@ import dev.dogleg.arrival.TimesToTell;
 import dev.dogleg.cli.command.PlanFile.Group;
 import dev.dogleg.cli.prepare.PlanFollower;
 import dev.dogleg.cli.prepare.PreparedDay;
-import dev.dogleg.cli.prepare.Spreads;
 import dev.dogleg.cli.tell.AtDoor;
 import dev.dogleg.cli.terms.VanDay;
 import dev.dogleg.fault.Fault;
 import dev.dogleg.fault.Faults;
 import dev.dogleg.fault.Severity;
-import dev.dogleg.itinerary.DaySpread;
+import dev.dogleg.itinerary.OddsTerms;
 import dev.dogleg.itinerary.PlannedStop;
 import dev.dogleg.model.Booking;
 import dev.dogleg.model.BookingStatus;
@@ -36,18 +35,14 @@ import java.util.stream.Collectors;
 
 /** The doors of a plan's days with the spans that can be told of them. */
 final class DoorTimes {
-  private static final DaySpread SPREAD = DaySpread.STARTER;
-
   private final BookInput input;
   private final PlanDays days;
-  private final Spreads spreads;
   private final Map<String, Pet> pets;
   private final Faults faults;
 
   DoorTimes(BookInput input, PlanDays days, Faults faults) {
     this.input = input;
     this.days = days;
-    this.spreads = new Spreads(input.tables(), input.book());
     this.pets = input.book().petsById();
     this.faults = faults;
   }
@@ -61,12 +56,13 @@ final class DoorTimes {
     }
     PreparedDay day = days.week().day(vanDay.get().number());
     List<PlannedStop> stops = stops(group, day);
+    OddsTerms odds = odds(day);
     List<TimeToTell> times =
         TimesToTell.eveningBefore(
             day.request(),
             stops,
-            CourseTerms.fine(spreads.of(day), SPREAD),
-            SpanTerms.EVENING_BEFORE);
+            CourseTerms.fine(odds.services(), odds.day()),
+            SpanTerms.EVENING_BEFORE.keeping(odds.keptPermille()));
     Map<String, PlannedStop> planned = visits(stops);
     List<AtDoor> doors = new ArrayList<>();
     for (TimeToTell time : times) {
@@ -74,6 +70,11 @@ final class DoorTimes {
       door(day, time.visitId(), arrive, holding(time.arriveWithin(), arrive)).ifPresent(doors::add);
     }
     return doors;
+  }
+
+  /** What varies on a day, and how many promises are to be kept. */
+  private static OddsTerms odds(PreparedDay day) {
+    return day.request().terms().odds().orElseThrow();
   }
 
   /**
@@ -128,8 +129,15 @@ final class DoorTimes {
             .map(promised -> promised.on(workDay))
             .filter(promised -> arrive <= promised.toSeconds())
             .orElse(TimeWindow.ALWAYS);
+    OddsTerms odds = odds(day);
     TimeToTell time =
-        TimesToTell.onMyWay(visitId, driveSeconds, leave, within, SPREAD, SpanTerms.ON_MY_WAY);
+        TimesToTell.onMyWay(
+            visitId,
+            driveSeconds,
+            leave,
+            within,
+            odds.day(),
+            SpanTerms.ON_MY_WAY.keeping(odds.keptPermille()));
     return door(day, visitId, arrive, time.arriveWithin());
   }
 
