@@ -136,16 +136,16 @@ final class TextsRun {
       DoorTimes times =
           new DoorTimes(
               input, PlanDays.of(groups, input, preparation, map, lookUps, faults), faults);
+      if (order.onMyWay().isEmpty() || order.ics().isPresent()) {
+        groups.stream()
+            .filter(group -> !group.date().isBefore(now.toLocalDate()))
+            .forEach(group -> doors.addAll(times.evening(group)));
+      }
       if (order.onMyWay().isPresent()) {
         if (!onMyWay(groups, date.get(), times, telling, left)) {
           return stopped();
         }
       } else {
-        for (Group group : groups) {
-          if (!group.date().isBefore(now.toLocalDate())) {
-            doors.addAll(times.evening(group));
-          }
-        }
         Moved moved = new Moved(input.book(), before, now.toLocalDate());
         doors.stream()
             .filter(door -> door.date().equals(date.get()) || door.toBeAsked())

@@ -1,5 +1,6 @@
 package dev.dogleg.cli.csv;
 
+import dev.dogleg.cli.told.Occasion;
 import dev.dogleg.cli.told.ToldBook;
 import dev.dogleg.cli.told.ToldRow.Told;
 import dev.dogleg.cli.words.DateGrammar;
@@ -20,7 +21,7 @@ import java.util.Set;
  *
  * <p>Where both the log and the cell tell a time and one lies in the other, the narrower binds.
  * Where neither does, the cell binds, since a person wrote it later or knows better, and it is
- * said.
+ * said. That the van is late was told after any cell was written: it binds.
  */
 final class Promises {
   private final ToldBook told;
@@ -56,7 +57,8 @@ final class Promises {
     }
     WallSpan span = binding.get().span();
     Optional<WallSpan> cell = booking.told().map(ToldTime::arriveWithin);
-    if (cell.isPresent() && !cell.get().holds(span)) {
+    boolean late = binding.get().occasion() == Occasion.LATE;
+    if (cell.isPresent() && !late && !cell.get().holds(span)) {
       if (!span.holds(cell.get())) {
         cells.add(
             "told-otherwise",

@@ -15,6 +15,7 @@ enum Phrase {
   ASK(Occasion.ASK),
   LATE(Occasion.LATE),
   CALENDAR,
+  CALL,
   DATE,
   TIME,
   AND,
@@ -44,7 +45,7 @@ enum Phrase {
 
   /** {@return whether it is a template with fields} */
   boolean message() {
-    return occasion.isPresent() || this == CALENDAR;
+    return occasion.isPresent() || this == CALENDAR || this == CALL;
   }
 
   /** {@return the fields that its template may use} */

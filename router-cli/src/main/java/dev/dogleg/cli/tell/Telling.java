@@ -204,7 +204,10 @@ public final class Telling {
       how = HowToTell.CALL;
       remark = "has no phone number in the book";
     }
-    String message = writer.message(door, occasion, span, oldDate);
+    String message =
+        how == HowToTell.TEXT
+            ? writer.message(door, occasion, span, oldDate)
+            : writer.spoken(door, occasion, span, oldDate);
     toTell.add(new ToTell(door, occasion, span, how, message, sendAt, remark));
   }
 

@@ -54,6 +54,12 @@ public final class Writer {
     return phrases.language(door.client().language().filter(phrases::knows).orElse(usualLanguage));
   }
 
+  /** What a person says of a visit, on the phone or through the neighbour. */
+  String spoken(AtDoor door, Occasion occasion, WallSpan span, Optional<LocalDate> oldDate) {
+    Phrase phrase = occasion == Occasion.ASK ? Phrase.ASK : Phrase.CALL;
+    return message(door, phrase, span, oldDate);
+  }
+
   /** The message of a visit; {@code oldDate} where another day was told or agreed before. */
   String message(AtDoor door, Occasion occasion, WallSpan span, Optional<LocalDate> oldDate) {
     return message(door, Phrase.of(occasion), span, oldDate);

@@ -84,6 +84,16 @@ class PromisesTest {
   }
 
   @Test
+  void thatTheVanIsLateWasToldAfterTheCellWasWritten() {
+    assertEquals(
+        "11:05-11:25",
+        span(
+            only(
+                "Okafor,Biscuit,12 Mill Lane,Beagle,2027-03-02,10:00-11:00,\n",
+                told("okafor", "okafor.biscuit@2027-03-02", "2027-03-02", "11:05,11:25", "late"))));
+  }
+
+  @Test
   void anAskBindsNobodyAndAnotherDayIsAnotherDay() {
     assertEquals(
         "none",
