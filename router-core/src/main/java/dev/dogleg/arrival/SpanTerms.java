@@ -20,10 +20,10 @@ public record SpanTerms(
    * The evening before: 95 of 100 kept (the US cable rule asks as much, 47 CFR 76.309), quarter
    * hours, half an hour at least.
    */
-  public static final SpanTerms EVENING_BEFORE = new SpanTerms(950, 10, 20, 900, 1_800);
+  public static final SpanTerms EVENING_BEFORE = new SpanTerms(950, 5, 20, 900, 1_800);
 
   /** On the way: 95 of 100 kept, five minutes, twenty at least. */
-  public static final SpanTerms ON_MY_WAY = new SpanTerms(950, 10, 20, 300, 1_200);
+  public static final SpanTerms ON_MY_WAY = new SpanTerms(950, 5, 20, 300, 1_200);
 
   /** Checks the ranges. */
   public SpanTerms {

@@ -11,7 +11,7 @@ import java.util.function.DoubleUnaryOperator;
  */
 final class TimeMass {
   /** Probability at either end that is cut off. */
-  private static final double TAIL = 1e-7;
+  private static final double TAIL = 1e-6;
 
   private final double origin;
   private final int step;
@@ -53,8 +53,8 @@ final class TimeMass {
     if (median <= 0 || logSpread <= 0) {
       return plus(median);
     }
-    double low = median * StrictMath.exp(-5.2 * logSpread) - median;
-    double high = median * StrictMath.exp(5.2 * logSpread) - median;
+    double low = median * StrictMath.exp(-4.8 * logSpread) - median;
+    double high = median * StrictMath.exp(4.8 * logSpread) - median;
     int first = (int) Math.floor(low / step);
     int last = (int) Math.ceil(high / step);
     double[] kernel = new double[last - first + 1];
