@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** What was learned from a visit log, to be laid over the groom tables; immutable. */
 public final class Learned {
@@ -52,13 +53,17 @@ public final class Learned {
   }
 
   /**
-   * The spread that all grooms of a day share: the standard deviation of the logarithm of a factor
-   * that is drawn once a day. It is a part of the spread of every estimate made with these values.
+   * A spread that belongs to nobody in particular: {@code DAY}, {@code DRIVE_DAY} or {@code
+   * DRIVE_LEG}, the standard deviation of the logarithm of a factor. What the grooms of a day share
+   * is a part of the spread of every estimate made with these values.
    *
-   * @return thousandths, 0..1,500; 0 where nothing was learned
+   * @param kind one of the three
+   * @return thousandths, 0..1,500; empty where nothing was learned
    */
-  public int daySpreadPermille() {
-    return find(LearnedKind.DAY, "").map(LearnedRow::spreadPermille).orElse(0);
+  public OptionalInt spreadPermille(LearnedKind kind) {
+    return find(kind, "")
+        .map(row -> OptionalInt.of(row.spreadPermille()))
+        .orElse(OptionalInt.empty());
   }
 
   /**

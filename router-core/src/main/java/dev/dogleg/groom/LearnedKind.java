@@ -19,7 +19,11 @@ public enum LearnedKind {
   /** Days: the spread that all grooms of a day share. */
   DAY,
   /** Drives of a traffic band, or of a band and road class: a factor on the planned minutes. */
-  DRIVE;
+  DRIVE,
+  /** Days: the spread that all drives of a day share. */
+  DRIVE_DAY,
+  /** Drives: the spread of one by itself. */
+  DRIVE_LEG;
 
   /** {@return the word used in the table, for example {@code spread-known}} */
   public String word() {

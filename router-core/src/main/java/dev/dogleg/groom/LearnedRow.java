@@ -12,8 +12,8 @@ import java.util.Optional;
  *     {@code midday/main}; empty for spreads and the day
  * @param factorPermille factor in thousandths, 200..5,000; 1,000 changes nothing
  * @param spreadPermille spread in thousandths, 0..1,500: of a pet how uncertain its factor is, of
- *     the day and of drives the spread itself; 0 for the other kinds
- * @param visits from how many visits or drives, 0 or more
+ *     days and drives the spread itself; 0 for the other kinds
+ * @param visits from how many visits, drives or days, 0 or more
  * @param last date of the last of them, where there is one
  * @param keep whether a person wants it kept as it is when the log is learned from again
  * @param note text for the reader
@@ -65,9 +65,17 @@ public record LearnedRow(
     return spreadPermille / 1000.0 * (spreadPermille / 1000.0);
   }
 
+  private String unit() {
+    return switch (kind) {
+      case DRIVE, DRIVE_LEG -> "drive";
+      case DAY, DRIVE_DAY -> "day";
+      default -> "visit";
+    };
+  }
+
   /** {@return {@code learned from 5 visits}, or whose number it is where a person keeps it} */
   String provenance() {
-    String unit = kind == LearnedKind.DRIVE ? "drive" : "visit";
+    String unit = unit();
     return keep
         ? "kept by hand in learned.csv"
         : "learned from " + visits + " " + unit + (visits == 1 ? "" : "s");

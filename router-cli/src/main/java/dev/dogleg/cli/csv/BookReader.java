@@ -10,6 +10,7 @@ import dev.dogleg.fault.Faults;
 import dev.dogleg.fault.Severity;
 import dev.dogleg.fault.Where;
 import dev.dogleg.groom.GroomTables;
+import dev.dogleg.groom.Learned;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -78,8 +79,7 @@ public final class BookReader {
     Table pets = alone ? Table.none(PETS) : optional(folder, PETS, Column.PETS_TABLE);
     // Beside a bookings file that lies about alone, nothing else is taken for part of a book.
     boolean isBook = !alone || Files.exists(folder.resolve(CardReader.FILE));
-    GroomTables tables =
-        isBook ? OwnTables.read(folder, options.tables(), faults) : options.tables();
+    GroomTables tables = isBook ? tables(folder) : options.tables();
     bookings = bookings.filter(table -> hasDoors(table, clients));
     return new BookBuilder(options, tables, card, faults)
         .build(
@@ -94,6 +94,13 @@ public final class BookReader {
                 isBook ? optional(folder, ZONES, Column.ZONES) : Table.none(ZONES),
                 isBook ? areas(folder) : ZoneAreas.none(),
                 isBook ? ToldBook.of(ToldLog.read(folder, faults).rows()) : ToldBook.NOTHING));
+  }
+
+  /** The starter's tables under the book's own, and over both what was learned from its visits. */
+  private GroomTables tables(Path folder) {
+    GroomTables own = OwnTables.read(folder, options.tables(), faults);
+    Learned learned = LearnedTable.read(folder, faults);
+    return learned.isEmpty() ? own : own.with(learned);
   }
 
   private Optional<Card> card(boolean alone, Path folder) {

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -138,7 +139,45 @@ public enum Column {
   /** Postcodes of a zone. */
   POSTCODES,
   /** From where minutes are counted. */
-  FROM;
+  FROM,
+  /** When the van was at the door. */
+  ARRIVED,
+  /** When the first groom began. */
+  STARTED,
+  /** When the last groom ended. */
+  DONE,
+  /** When the van left. */
+  LEFT,
+  /** How a visit ended. */
+  OUTCOME,
+  /** Minutes that the plan had for the drive to the visit. */
+  PLANNED_DRIVE_MINUTES,
+  /** Minutes that the drive took. */
+  DRIVE_MINUTES,
+  /** Traffic band of the drive. */
+  BAND,
+  /** Planned minutes on motorways. */
+  MOTORWAY_MINUTES,
+  /** Planned minutes on main roads. */
+  MAIN_MINUTES,
+  /** Planned minutes on streets. */
+  STREET_MINUTES,
+  /** Planned minutes on service roads. */
+  SERVICE_MINUTES,
+  /** What a learned row speaks of. */
+  KIND,
+  /** Whose a learned row is. */
+  WHAT,
+  /** Learned factor. */
+  FACTOR,
+  /** Learned spread. */
+  SPREAD,
+  /** From how many visits. */
+  VISITS,
+  /** Date of the last of them. */
+  LAST,
+  /** Whether a learned row stays as it is. */
+  KEEP;
 
   static final Set<Column> CLIENTS =
       EnumSet.of(
@@ -198,14 +237,52 @@ public enum Column {
   static final Set<Column> ZONES =
       EnumSet.of(ZONE, DAYS, POSTCODES, FROM, MINUTES, GROOMER, STRENGTH, NOTE);
 
-  /** Columns without which no row of a table can be read. */
-  private static final Set<Column> NEEDED = EnumSet.of(CLIENT, RULE, ERRAND, ZONE, HELPER);
+  static final Set<Column> VISIT_LOG =
+      EnumSet.of(
+          DATE,
+          GROOMER,
+          CLIENT,
+          CLIENT_ID,
+          PET,
+          PETS,
+          BOOKING,
+          SERVICE,
+          COAT_STATE,
+          ARRIVED,
+          STARTED,
+          DONE,
+          LEFT,
+          OUTCOME,
+          PLANNED_DRIVE_MINUTES,
+          DRIVE_MINUTES,
+          BAND,
+          MOTORWAY_MINUTES,
+          MAIN_MINUTES,
+          STREET_MINUTES,
+          SERVICE_MINUTES,
+          NOTE);
+  static final Set<Column> LEARNED_TABLE =
+      EnumSet.of(KIND, WHAT, FACTOR, SPREAD, VISITS, LAST, KEEP, NOTE);
+
+  /**
+   * Columns without which no row of a table can be read, each behind the column by which the table
+   * is known; the first that the table has decides.
+   */
+  private static final List<Map.Entry<Column, Column>> NEEDED =
+      List.of(
+          Map.entry(OUTCOME, DATE),
+          Map.entry(KIND, KIND),
+          Map.entry(CLIENT, CLIENT),
+          Map.entry(HELPER, DATE),
+          Map.entry(RULE, RULE),
+          Map.entry(ERRAND, ERRAND),
+          Map.entry(ZONE, ZONE));
 
   /** The column without which no row of a table can be read, or empty. */
   static Optional<Column> needed(Set<Column> table) {
-    return table.stream()
-        .filter(NEEDED::contains)
-        .map(column -> column == HELPER ? DATE : column)
+    return NEEDED.stream()
+        .filter(entry -> table.contains(entry.getKey()))
+        .map(Map.Entry::getValue)
         .findFirst();
   }
 

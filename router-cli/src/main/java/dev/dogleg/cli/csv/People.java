@@ -75,11 +75,7 @@ final class People {
     }
     List<Person> named = byName.getOrDefault(Slug.fold(cells.text(Column.CLIENT)), List.of());
     if (named.size() > 1) {
-      cells.aside(
-          "ambiguous-client",
-          Column.CLIENT,
-          "is the name of " + named.size() + " clients",
-          "name the one meant in the column client_id");
+      ambiguous(cells, named.size());
       return Optional.empty();
     }
     if (named.isEmpty() && byOwnId.containsKey(cells.text(Column.CLIENT))) {
@@ -102,6 +98,14 @@ final class People {
   /** Looking for the nearest of many names is dear: after many faults there are no more hints. */
   private Collection<String> hinted(Collection<String> names) {
     return hints++ < MOST_HINTS ? names : List.of();
+  }
+
+  static void ambiguous(Cells cells, int clients) {
+    cells.aside(
+        "ambiguous-client",
+        Column.CLIENT,
+        "is the name of " + clients + " clients",
+        "name the one meant in the column client_id");
   }
 
   static void unknown(Cells cells, Column column, Collection<String> known) {

@@ -8,6 +8,7 @@ import dev.dogleg.fault.Faults;
 import dev.dogleg.fault.Severity;
 import dev.dogleg.fault.Where;
 import dev.dogleg.groom.GroomTables;
+import dev.dogleg.groom.Learned;
 import dev.dogleg.itinerary.BreakRule;
 import dev.dogleg.itinerary.DayRequest;
 import dev.dogleg.itinerary.DayShift;
@@ -41,6 +42,7 @@ public final class Preparation {
   private final RowFinder rows;
   private final Map<String, Client> clients;
   private final StopMinutes minutes;
+  private final Learned learned;
   private final Map<String, Doors> doorsOfGroomer = new LinkedHashMap<>();
 
   private Preparation(Book book, Calendar calendar, GroomTables tables, RowFinder rows) {
@@ -49,6 +51,7 @@ public final class Preparation {
     this.rows = rows;
     this.clients = book.clientsById();
     this.minutes = new StopMinutes(tables, book);
+    this.learned = tables.learned();
   }
 
   /**
@@ -197,7 +200,7 @@ public final class Preparation {
             visits,
             new BandedTravelTimes(
                 doors.matrix().part(numbers.stream().mapToInt(n -> n).toArray()),
-                Traffic.bands(day)),
+                Traffic.bands(day, learned)),
             prices(book.business().worth()),
             seed,
             effort);

@@ -1,5 +1,6 @@
 package dev.dogleg.cli.prepare;
 
+import dev.dogleg.groom.Learned;
 import dev.dogleg.groom.StarterTables;
 import dev.dogleg.groom.TableRow;
 import dev.dogleg.model.WallSpan;
@@ -10,9 +11,17 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The starter table of traffic ({@code seeds/traffic.csv}) on a given day. */
+/**
+ * The starter table of traffic ({@code seeds/traffic.csv}) on a given day, times what was learned
+ * of drives.
+ */
 final class Traffic {
   private static final List<TableRow> ROWS = StarterTables.rows("traffic.csv");
+
+  /** Range of a band's factor. */
+  private static final int LEAST_PERMILLE = 500;
+
+  private static final int MOST_PERMILLE = 10_000;
 
   private Traffic() {}
 
@@ -20,16 +29,15 @@ final class Traffic {
    * The bands of a day.
    *
    * @param day the day; bands follow its wall clock
+   * @param learned factors of bands and road classes
    * @return bands with the road classes of the network
    */
-  static TrafficBands bands(WorkDay day) {
+  static TrafficBands bands(WorkDay day, Learned learned) {
     List<TrafficBands.Band> bands = new ArrayList<>();
     for (TableRow row : ROWS) {
       int from = WallSpan.elapsed(wallSeconds(row.cells().get("from")), day);
       List<Integer> factors =
-          RoadNetwork.ROAD_CLASSES.stream()
-              .map(name -> new BigDecimal(row.cells().get(name)).movePointRight(3).intValueExact())
-              .toList();
+          RoadNetwork.ROAD_CLASSES.stream().map(name -> permille(row, name, learned)).toList();
       TrafficBands.Band band = new TrafficBands.Band(row.cells().get("band"), from, factors);
       // When the clock skips an hour, a band that lay in it has no second of its own.
       if (!bands.isEmpty() && bands.get(bands.size() - 1).fromSeconds() >= from) {
@@ -38,6 +46,12 @@ final class Traffic {
       bands.add(band);
     }
     return new TrafficBands(RoadNetwork.ROAD_CLASSES, bands);
+  }
+
+  private static int permille(TableRow row, String roadClass, Learned learned) {
+    int table = new BigDecimal(row.cell(roadClass)).movePointRight(3).intValueExact();
+    long driven = Math.round(table * learned.driveFactor(row.cell("band"), roadClass));
+    return (int) Math.max(LEAST_PERMILLE, Math.min(MOST_PERMILLE, driven));
   }
 
   private static int wallSeconds(String clock) {

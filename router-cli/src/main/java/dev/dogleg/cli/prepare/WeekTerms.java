@@ -18,7 +18,6 @@ import dev.dogleg.itinerary.BreakRule;
 import dev.dogleg.itinerary.DayRule;
 import dev.dogleg.itinerary.DayRule.DayPlace;
 import dev.dogleg.itinerary.DayShift;
-import dev.dogleg.itinerary.DaySpread;
 import dev.dogleg.itinerary.DayTerms;
 import dev.dogleg.itinerary.OddsTerms;
 import dev.dogleg.itinerary.Prices;
@@ -127,7 +126,8 @@ final class WeekTerms {
       made.add(
           new WeekDay(
               shift(day),
-              new BandedTravelTimes(places.matrix(day.van()), Traffic.bands(day.day())),
+              new BandedTravelTimes(
+                  places.matrix(day.van()), Traffic.bands(day.day(), tables.learned())),
               new DayTerms(rules.get(day.number()), water, balance).with(odds(day))));
     }
     return made;
@@ -150,7 +150,7 @@ final class WeekTerms {
     long broken =
         (long) business.week().promises().brokenSeconds() * Prices.SIXTIETHS_PER_DRIVE_SECOND;
     int kept = business.week().promises().keptPercent() * 10;
-    return new OddsTerms(services, DaySpread.STARTER, promised, kept, broken);
+    return new OddsTerms(services, LearnedSpread.of(tables.learned()), promised, kept, broken);
   }
 
   private Where row(String id) {

@@ -26,7 +26,8 @@ class FormatsPageTest {
   private static String page() throws IOException {
     return Files.readString(ROOT.resolve("docs/FORMATS.md"))
         + Files.readString(ROOT.resolve("docs/formats-week.md"))
-        + Files.readString(ROOT.resolve("docs/formats-texts.md"));
+        + Files.readString(ROOT.resolve("docs/formats-texts.md"))
+        + Files.readString(ROOT.resolve("docs/formats-learn.md"));
   }
 
   @Test

@@ -217,6 +217,8 @@ class CellGrammarsTest {
             text -> PointGrammar.read(text, Optional.empty()),
             text -> PointGrammar.read(text, text, Optional.empty()),
             text -> HoursGrammar.read(text),
+            text -> ClockGrammar.read(text, new WallSpan(28_800, 64_800)),
+            text -> DecimalGrammar.read(text, 60, 0, 36_000),
             text -> ToldGrammar.read(text, WallSpan.ALWAYS));
     String[] parts = {
       "1",
@@ -262,6 +264,46 @@ class CellGrammarsTest {
         assertTrue(read.value().isPresent() || !read.remarks().isEmpty(), text);
       }
     }
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "9:30 | 34200",
+        "09.30 | 34200",
+        "0930 | 34200",
+        "3:10 | 54600",
+        "3pm | 54000",
+        "3 p.m. | 54000",
+        "11:20 a.m. | 40800",
+        "15:00:20 | 54020",
+        "noon | 43200",
+        "24:10 | bad-time",
+        "9-10 | bad-time",
+        "0.4375 | time-became-number",
+        "1899-12-30 | date-1900"
+      })
+  void clockTimes(String cell, String expected) {
+    assertEquals(expected, said(ClockGrammar.read(cell, new WallSpan(28_800, 64_800))));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "12 | 720",
+        "7.5 | 450",
+        "7,5 | 450",
+        "0.008 | 0",
+        "600 | 36000",
+        "601 | bad-number",
+        "-1 | bad-number",
+        "1e3 | bad-number",
+        "9 min | bad-number"
+      })
+  void decimals(String cell, String expected) {
+    assertEquals(expected, said(DecimalGrammar.read(cell, 60, 0, 36_000)));
   }
 
   /** The value as text, or the first code. */

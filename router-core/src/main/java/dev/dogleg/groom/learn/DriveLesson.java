@@ -21,12 +21,14 @@ import java.util.TreeMap;
 final class DriveLesson {
   private static final int BAND = 0;
   private static final int ROAD_CLASS = 1;
+  private static final int DAY = 2;
 
   /** Before any drive is seen: planning estimates. */
   private static final double BAND_SPREAD = 0.10;
 
   private static final double CLASS_SPREAD = 0.08;
-  private static final double DRIVE_SPREAD = 0.15;
+  private static final double DAY_SPREAD = 0.10;
+  private static final double DRIVE_SPREAD = 0.20;
   private static final double PSEUDO_BANDS = 4;
 
   /** Both times of a drive are rounded to a minute: two uniform errors of half a minute. */
@@ -39,13 +41,14 @@ final class DriveLesson {
   private final Pool pool;
   private PooledFit fit;
 
-  private DriveLesson(List<LoggedVisit> visits) {
+  private DriveLesson(List<LoggedVisit> visits, LearnSettings settings) {
     this.visits = visits;
     pool =
         new Pool(
             List.of(
                 new EffectClass(BAND_SPREAD * BAND_SPREAD, PSEUDO_BANDS),
-                new EffectClass(CLASS_SPREAD * CLASS_SPREAD, PSEUDO_BANDS)));
+                new EffectClass(CLASS_SPREAD * CLASS_SPREAD, PSEUDO_BANDS),
+                new EffectClass(DAY_SPREAD * DAY_SPREAD, settings.pseudoDays())));
   }
 
   /**
@@ -58,20 +61,22 @@ final class DriveLesson {
    */
   static DriveLesson of(List<LoggedVisit> visits, LocalDate until, LearnSettings settings) {
     DriveLesson lesson =
-        new DriveLesson(visits.stream().filter(visit -> visit.drive().isPresent()).toList());
+        new DriveLesson(
+            visits.stream().filter(visit -> visit.drive().isPresent()).toList(), settings);
     lesson.visits.forEach(
         visit -> {
           double age = Math.max(0, ChronoUnit.DAYS.between(visit.date(), until));
-          lesson.see(visit.drive().get(), StrictMath.pow(0.5, age / settings.halfLifeDays()));
+          lesson.see(visit, StrictMath.pow(0.5, age / settings.halfLifeDays()));
         });
     lesson.fit =
         lesson.pool.fit(
             new PooledFit.Terms(
-                1, settings.pseudoVisits(), settings.huber(), settings.reject(), -1));
+                1, settings.pseudoVisits(), settings.huber(), settings.reject(), DAY));
     return lesson;
   }
 
-  private void see(LoggedDrive drive, double weight) {
+  private void see(LoggedVisit visit, double weight) {
+    LoggedDrive drive = visit.drive().orElseThrow();
     Map<Integer, Double> loads = new LinkedHashMap<>();
     loads.put(pool.effect(BAND, drive.band(), () -> new Effect(BAND, 0, 1)), 1.0);
     double sum = drive.plannedSecondsByClass().values().stream().mapToInt(s -> s).sum();
@@ -86,6 +91,8 @@ final class DriveLesson {
                     seconds / sum);
               }
             });
+    String day = visit.date() + " " + visit.groomerId();
+    loads.put(pool.effect(DAY, day, () -> new Effect(DAY, 0, 1)), 1.0);
     double planned = drive.plannedSeconds();
     double noise = DRIVE_SPREAD * DRIVE_SPREAD + ROUNDING_SECONDS_SQUARED / (planned * planned);
     pool.see(StrictMath.log(drive.drivenSeconds() / planned), noise, weight, loads);
@@ -106,26 +113,60 @@ final class DriveLesson {
                           LearnedKind.DRIVE,
                           name,
                           fit.mean(number),
-                          fit.noiseScale() * DRIVE_SPREAD * DRIVE_SPREAD,
+                          0,
                           of.size(),
-                          of.stream().map(i -> visits.get(i).date()).max(LocalDate::compareTo),
+                          last(of),
                           LearnedRows.text(
                               "mean error %.1f min before, %.1f after",
                               score.errorBeforeMinutes(), score.errorAfterMinutes())));
                 }
               });
     }
+    if (all().size() >= LEAST_DRIVES) {
+      spreads(rows);
+    }
     return rows;
   }
 
-  /** {@return how well all drives fit; empty where there is none} */
-  Optional<DriveScore> score() {
+  private void spreads(List<LearnedRow> rows) {
+    List<Integer> all = all();
+    rows.add(
+        LearnedRows.row(
+            LearnedKind.DRIVE_DAY,
+            "",
+            0,
+            fit.scale(DAY),
+            pool.named(DAY).size(),
+            last(all),
+            "what all drives of a day share"));
+    rows.add(
+        LearnedRows.row(
+            LearnedKind.DRIVE_LEG,
+            "",
+            0,
+            fit.noiseScale() * DRIVE_SPREAD * DRIVE_SPREAD,
+            all.size(),
+            last(all),
+            "a drive by itself"));
+  }
+
+  private Optional<LocalDate> last(List<Integer> of) {
+    return of.stream().map(i -> visits.get(i).date()).max(LocalDate::compareTo);
+  }
+
+  private List<Integer> all() {
     List<Integer> all = new ArrayList<>();
     for (int i = 0; i < visits.size(); i++) {
       if (!fit.rejected(i)) {
         all.add(i);
       }
     }
+    return all;
+  }
+
+  /** {@return how well all drives fit; empty where there is none} */
+  Optional<DriveScore> score() {
+    List<Integer> all = all();
     return all.isEmpty() ? Optional.empty() : Optional.of(score(all));
   }
 
@@ -135,10 +176,17 @@ final class DriveLesson {
     for (int i : of) {
       LoggedDrive drive = visits.get(i).drive().orElseThrow();
       before += Math.abs(drive.drivenSeconds() - drive.plannedSeconds());
-      after +=
-          Math.abs(drive.drivenSeconds() - drive.plannedSeconds() * StrictMath.exp(fit.fitted(i)));
+      after += Math.abs(drive.drivenSeconds() - drive.plannedSeconds() * StrictMath.exp(factor(i)));
     }
     return new DriveScore(of.size(), before / of.size() / 60, after / of.size() / 60);
+  }
+
+  /** Logarithm of the learned factor of a drive; what its day was like is not known before. */
+  private double factor(int i) {
+    return pool.seen().get(i).loads().stream()
+        .filter(load -> !pool.named(DAY).containsValue(load.effect()))
+        .mapToDouble(load -> load.size() * fit.mean(load.effect()))
+        .sum();
   }
 
   private List<Integer> drives(int effect) {

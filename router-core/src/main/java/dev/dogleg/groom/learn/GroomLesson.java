@@ -49,7 +49,7 @@ final class GroomLesson {
                         as,
                         name,
                         fit.mean(number),
-                        kind == GroomPool.PET ? fit.variance(number) : 0,
+                        kind == GroomPool.PET ? fit.variance(effects(last(name, of))) : 0,
                         of.size(),
                         last(of),
                         kind == GroomPool.PET ? petNote(name, of) : ""));
@@ -80,31 +80,30 @@ final class GroomLesson {
     return of.stream().map(i -> pool.visits().get(i).visit().date()).max(LocalDate::compareTo);
   }
 
-  /** Service, the tables' minutes and the learned ones of the pet's last visit. */
-  private String petNote(String petId, List<Integer> of) {
-    AskedVisit asked = pool.visits().get(of.get(of.size() - 1));
-    for (int g = 0; g < asked.grooms().size(); g++) {
-      GroomQuestion groom = asked.grooms().get(g);
-      if (groom.keys().petId().equals(petId)) {
-        double table = asked.tables().get(g).minutes();
-        return LearnedRows.text(
-            "%s: %.0f min, tables %.0f", groom.order(), table * factor(groom), table);
-      }
-    }
-    throw new IllegalStateException("no groom of " + petId);
+  /** The pet's last groom. */
+  private GroomQuestion last(String petId, List<Integer> of) {
+    return pool.visits().get(of.get(of.size() - 1)).grooms().stream()
+        .filter(groom -> groom.keys().petId().equals(petId))
+        .findFirst()
+        .orElseThrow();
   }
 
-  /** All effects of a groom but the day's, as a factor. */
-  private double factor(GroomQuestion groom) {
-    double sum = 0;
+  /** Service, the tables' minutes and the learned ones of the pet's last groom. */
+  private String petNote(String petId, List<Integer> of) {
+    AskedVisit asked = pool.visits().get(of.get(of.size() - 1));
+    GroomQuestion groom = last(petId, of);
+    double table = asked.tables().get(asked.grooms().indexOf(groom)).minutes();
+    double factor = StrictMath.exp(effects(groom).stream().mapToDouble(fit::mean).sum());
+    return LearnedRows.text("%s: %.0f min, tables %.0f", groom.order(), table * factor, table);
+  }
+
+  /** All effects of a groom but the day's, the pet's last. */
+  private List<Integer> effects(GroomQuestion groom) {
+    List<Integer> effects = new ArrayList<>();
     for (int kind : new int[] {GroomPool.PACE, GroomPool.SERVICE, GroomPool.BREED, GroomPool.PET}) {
-      sum +=
-          name(groom, kind)
-              .map(name -> pool.named(kind).get(name))
-              .map(number -> fit.mean(number))
-              .orElse(0.0);
+      name(groom, kind).ifPresent(name -> effects.add(pool.named(kind).get(name)));
     }
-    return StrictMath.exp(sum);
+    return effects;
   }
 
   private void spreads(List<LearnedRow> rows) {
@@ -167,7 +166,7 @@ final class GroomLesson {
   private double meanVariance(int kind) {
     Map<String, Integer> named = pool.named(kind);
     return named.values().stream()
-        .mapToDouble(number -> fit.variance(number))
+        .mapToDouble(number -> fit.variance(List.of(number)))
         .average()
         .orElse(fit.scale(kind));
   }
@@ -192,7 +191,7 @@ final class GroomLesson {
     double known = asked.tables().stream().mapToDouble(TableTime::spreadKnown).max().orElseThrow();
     double pets = 0;
     for (GroomQuestion groom : asked.grooms()) {
-      pets = Math.max(pets, fit.variance(pool.named(GroomPool.PET).get(groom.keys().petId())));
+      pets = Math.max(pets, fit.variance(effects(groom)));
     }
     return fit.noiseScale() * known * known + fit.scale(GroomPool.DAY) + pets;
   }

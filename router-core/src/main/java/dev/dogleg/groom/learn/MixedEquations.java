@@ -32,6 +32,8 @@ final class MixedEquations {
 
   private final double[] apartLoad;
 
+  private double[][] inverse;
+
   final double[] mean;
   final double[] variance;
   final double[] fittedVariance;
@@ -103,7 +105,7 @@ final class MixedEquations {
         });
     Cholesky solved = new Cholesky(matrix);
     double[] at = solved.solve(right);
-    double[][] inverse = solved.inverse();
+    inverse = solved.inverse();
     for (int j = 0; j < effects.size(); j++) {
       if (place[j] != NONE) {
         mean[j] = at[place[j]];
@@ -120,6 +122,19 @@ final class MixedEquations {
               ? rows[i].form(inverse)
               : fittedVariance(i, alone.get(apartOf[i]), inverse);
     }
+  }
+
+  /**
+   * Variance that the sum of some effects still has; less than the sum of theirs where what is seen
+   * tells them together but not apart.
+   *
+   * @param some numbers of effects that are not solved apart, each once
+   * @return the variance
+   */
+  double variance(List<Integer> some) {
+    SparseRow row = new SparseRow();
+    some.forEach(effect -> row.add(place[effect], 1));
+    return row.form(inverse);
   }
 
   /** What is left of the equation of an effect solved apart: its row, diagonal and right side. */

@@ -310,23 +310,25 @@ final class PooledFit {
   }
 
   /**
-   * How uncertain an effect still is. Weights that fall with age make an old observation count less
-   * than it could; were nothing changing, the effect would be known better than the equations say,
-   * by the share of the weights' mean in what was seen.
+   * How uncertain the sum of some effects still is. Weights that fall with age make an old
+   * observation count less than it could; were nothing changing, an effect would be known better
+   * than the equations say, by the share of the weights' mean in what was seen of it.
    *
-   * @param effect number of the effect
-   * @return variance of its error where nothing changes with age
+   * @param some numbers of effects, each once, none of the class solved apart; of the last one is
+   *     known least
+   * @return variance of their sum's error where nothing changes with age
    */
-  double variance(int effect) {
-    double before = 1 / priorVariance(effect);
+  double variance(List<Integer> some) {
+    int least = some.get(some.size() - 1);
+    double before = 1 / priorVariance(least);
     double sum = before;
     double squares = before;
-    for (int i : places.get(effect)) {
-      double own = precision(i) * load(i, effect) * load(i, effect);
+    for (int i : places.get(least)) {
+      double own = precision(i) * load(i, least) * load(i, least);
       sum += own;
       squares += seen.get(i).weight() * own;
     }
-    return equations.variance[effect] * squares / sum;
+    return equations.variance(some) * squares / sum;
   }
 
   /** {@return the variance that a fitted value still has} */

@@ -67,21 +67,21 @@ class VisitLearnerTest {
 
   @Test
   void afterThreeVisitsAPetTheErrorIsAtMostSixTenthsAndEightOfTenLieInside() {
-    HeldBackScore score = known(Truth.PLAIN, 8);
-    String said = "seeds 1..8: " + score;
-    assertTrue(score.visits() >= 800, said);
+    HeldBackScore score = known(Truth.PLAIN, 6);
+    String said = "seeds 1..6: " + score;
+    assertTrue(score.visits() >= 600, said);
     assertTrue(score.errorAfterMinutes() <= 0.60 * score.errorBeforeMinutes(), said);
     assertEquals(0.80, share(score), 0.03, said);
   }
 
   @Test
   void aSteadyGroomerAndAWildOneAreCoveredAsWell() {
-    HeldBackScore steady = known(Truth.STEADY, 5);
+    HeldBackScore steady = known(Truth.STEADY, 3);
     assertTrue(steady.errorAfterMinutes() <= 0.60 * steady.errorBeforeMinutes(), "" + steady);
-    assertEquals(0.80, share(steady), 0.04, "seeds 1..5: " + steady);
-    HeldBackScore wild = known(Truth.WILD, 5);
+    assertEquals(0.80, share(steady), 0.04, "seeds 1..3: " + steady);
+    HeldBackScore wild = known(Truth.WILD, 3);
     assertTrue(wild.errorAfterMinutes() < wild.errorBeforeMinutes(), "" + wild);
-    assertEquals(0.80, share(wild), 0.04, "seeds 1..5: " + wild);
+    assertEquals(0.80, share(wild), 0.04, "seeds 1..3: " + wild);
   }
 
   @Test
@@ -102,7 +102,8 @@ class VisitLearnerTest {
     Lesson lesson = learn(log, log.visits());
     Learned learned = lesson.learned();
     String said = "seed " + seed;
-    assertEquals(100, learned.daySpreadPermille(), 25, said);
+    assertEquals(100, learned.spreadPermille(LearnedKind.DAY).orElseThrow(), 25, said);
+    assertEquals(100, learned.spreadPermille(LearnedKind.DRIVE_LEG).orElseThrow(), 25, said);
     LearnedRow visit = learned.find(LearnedKind.SPREAD_KNOWN, "").orElseThrow();
     assertEquals(700, visit.factorPermille(), 90, said);
     assertEquals(1.05, learned.driveFactor("midday", "main"), 0.03, said);
