@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param what whose it is: id of a groomer or pet, {@code dog full curly}, a breed, {@code midday},
  *     {@code midday/main}; empty for spreads and the day
  * @param factorPermille factor in thousandths, 200..5,000; 1,000 changes nothing
- * @param spreadPermille spread in thousandths, 0..1,500: of a pet how uncertain its factor is, of
+ * @param spreadPermille spread in thousandths, 0..1,500: of a pet how uncertain its minutes are, of
  *     days and drives the spread itself; 0 for the other kinds
  * @param visits from how many visits, drives or days, 0 or more
  * @param last date of the last of them, where there is one
