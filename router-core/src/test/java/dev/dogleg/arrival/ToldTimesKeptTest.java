@@ -78,7 +78,8 @@ class ToldTimesKeptTest {
             .mapToInt(LearnedRow::spreadPermille)
             .average()
             .orElseThrow();
-    return DaySpread.ofDrives(groomer.learned().daySpreadPermille() / 1000.0, drives / 1000);
+    return DaySpread.ofDrives(
+        groomer.learned().spreadPermille(LearnedKind.DAY).orElse(0) / 1000.0, drives / 1000);
   }
 
   private void day(HeavyTailedYear groomer, DaySpread spread, long seed) {

@@ -42,7 +42,7 @@ public final class LearnedCsv {
                 + " row the level above holds"));
     for (LearnedRow row : rows) {
       boolean spreadOnly = SPREADS.contains(row.kind());
-      boolean both = row.kind() == LearnedKind.PET;
+      boolean both = row.kind() == LearnedKind.PET || row.kind() == LearnedKind.DRIVE;
       csv.row(
           List.of(
               row.kind().word(),

@@ -113,7 +113,7 @@ final class DriveLesson {
                           LearnedKind.DRIVE,
                           name,
                           fit.mean(number),
-                          0,
+                          leg() + fit.scale(DAY),
                           of.size(),
                           last(of),
                           LearnedRows.text(
@@ -141,13 +141,12 @@ final class DriveLesson {
             "what all drives of a day share"));
     rows.add(
         LearnedRows.row(
-            LearnedKind.DRIVE_LEG,
-            "",
-            0,
-            fit.noiseScale() * DRIVE_SPREAD * DRIVE_SPREAD,
-            all.size(),
-            last(all),
-            "a drive by itself"));
+            LearnedKind.DRIVE_LEG, "", 0, leg(), all.size(), last(all), "a drive by itself"));
+  }
+
+  /** Variance of one drive by itself. */
+  private double leg() {
+    return fit.noiseScale() * DRIVE_SPREAD * DRIVE_SPREAD;
   }
 
   private Optional<LocalDate> last(List<Integer> of) {
