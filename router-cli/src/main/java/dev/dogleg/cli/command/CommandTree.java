@@ -58,6 +58,7 @@ public final class CommandTree {
     line.addSubcommand(new FindCommand(surroundings));
     line.addSubcommand(new HowLongCommand(surroundings));
     line.addSubcommand(new LearnCommand(surroundings));
+    line.addSubcommand(new LateCommand(surroundings));
     line.setOut(console.out());
     line.setErr(console.err());
     line.setExecutionExceptionHandler((failure, parsed, result) -> failed(console, failure));

@@ -1,5 +1,6 @@
 package dev.dogleg.cli.export;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 
@@ -109,6 +110,20 @@ public record PlanRow(
         cells.get(17),
         cells.get(18),
         cells.get(19));
+  }
+
+  /**
+   * The same row with another cell.
+   *
+   * @param column name of the column
+   * @param cell what stands there from now on
+   * @return the row
+   */
+  public PlanRow with(String column, String cell) {
+    List<String> cells = new ArrayList<>(cells());
+    cells.replaceAll(CsvText::unguarded);
+    cells.set(PlanCsv.COLUMNS.indexOf(column), cell);
+    return of(cells);
   }
 
   /** {@return the cells in the order of the columns, guarded against formulas where free text} */

@@ -149,27 +149,33 @@ public final class LatePlanner {
   }
 
   /**
-   * The stated rule: the fewest left out, then the fewest told times broken (a visit moved counts
-   * as one), then the least late in whole steps of five minutes, then the fewest wishes broken; of
-   * equals the planned order, unless another one saves ten minutes of driving.
+   * The stated rule: the fewest left out, then the fewest told times broken, then the least late in
+   * whole steps of five minutes, then the fewest wishes broken; of equals the planned order, unless
+   * another one saves ten minutes of driving. A visit is moved only where that leaves fewer out, or
+   * breaks at least two told times fewer: who is moved must be asked too.
    */
   private static LateChoice recommended(List<LateChoice> choices) {
     LateChoice best = choices.get(0);
     for (LateChoice one : choices) {
-      int weight = WEIGHT.compare(one, best);
-      boolean saves =
-          one.kind() == Kind.REORDER
-              && one.costSixtieths() <= best.costSixtieths() - WORTH_SIXTIETHS;
-      if (weight < 0 || (weight == 0 && saves)) {
-        best = one;
+      boolean better;
+      if (one.kind() == Kind.MOVE) {
+        better = MOVED.compare(one, best) < 0;
+      } else {
+        int weight = WEIGHT.compare(one, best);
+        boolean saves = one.costSixtieths() <= best.costSixtieths() - WORTH_SIXTIETHS;
+        better = weight < 0 || (weight == 0 && saves);
       }
+      best = better ? one : best;
     }
     return best;
   }
 
-  private static final Comparator<LateChoice> WEIGHT =
+  private static final Comparator<LateChoice> MOVED =
       Comparator.<LateChoice>comparingInt(one -> one.lateness().leftOut())
-          .thenComparingInt(one -> one.lateness().toldBroken() + (one.kind() == Kind.MOVE ? 1 : 0))
+          .thenComparingInt(one -> one.lateness().toldBroken() + (one.kind() == Kind.MOVE ? 1 : 0));
+
+  private static final Comparator<LateChoice> WEIGHT =
+      MOVED
           .thenComparingInt(
               one -> (one.lateness().toldLateSeconds() + LATE_STEP_SECONDS - 1) / LATE_STEP_SECONDS)
           .thenComparingInt(one -> one.lateness().wishesBroken());

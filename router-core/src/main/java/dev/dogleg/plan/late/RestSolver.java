@@ -26,6 +26,9 @@ final class RestSolver {
   /** Most ways to be so late whose cost is looked at. */
   private static final int MOST_WAYS = 32;
 
+  private static final Set<NoRoom.Why> IMPOSSIBLE =
+      Set.of(NoRoom.Why.IMPOSSIBLE_ALONE, NoRoom.Why.IMPOSSIBLE_TOGETHER);
+
   private final RestRequest rest;
   private final int widest;
 
@@ -111,13 +114,13 @@ final class RestSolver {
     DayRequest request = rest.request(asked, way.widths(), keepOrder);
     DayPlan plan = DayPlanner.plan(request);
     if (plan.leftOutBooked() > 0) {
-      plan = timed(request, way.order());
+      plan = timed(request, way.order(), plan.noRoom());
     }
     return solved(ids, request, plan, lateness);
   }
 
   /** Where the planner's effort was spent too soon: the order that the search knows. */
-  private static DayPlan timed(DayRequest request, List<String> order) {
+  private static DayPlan timed(DayRequest request, List<String> order, List<NoRoom> reasons) {
     List<String> ids = request.visits().stream().map(Visit::id).toList();
     TimedOrder timed = DayTiming.time(request, order.stream().map(ids::indexOf).toList());
     long cost = timed.costSixtieths();
@@ -125,7 +128,13 @@ final class RestSolver {
     for (Visit visit : request.visits()) {
       if (!order.contains(visit.id())) {
         cost += visit.leftOutSixtieths();
-        noRoom.add(new NoRoom(visit.id(), NoRoom.Why.NOT_FOUND, "", 0, List.of()));
+        // What is impossible is so beside any plan; the rest of what was said is not.
+        noRoom.add(
+            reasons.stream()
+                .filter(one -> one.visitId().equals(visit.id()))
+                .filter(one -> IMPOSSIBLE.contains(one.why()))
+                .findFirst()
+                .orElse(new NoRoom(visit.id(), NoRoom.Why.NOT_FOUND, "", 0, List.of())));
       }
     }
     noRoom.sort((one, other) -> one.visitId().compareTo(other.visitId()));
