@@ -65,6 +65,10 @@ record LatePlan(
     return row.kind().equalsIgnoreCase("visit") || row.kind().equalsIgnoreCase("errand");
   }
 
+  private static boolean isBreak(PlanRow row) {
+    return row.kind().equalsIgnoreCase("break");
+  }
+
   /** {@return ids of the bookings of a row} */
   static List<String> bookings(PlacedRow row) {
     return Arrays.stream(row.row().booking().split(";"))
@@ -113,7 +117,7 @@ record LatePlan(
 
   /**
    * Rows of what is done: where the day was left, doors in the order made, break and water before
-   * the door they stood before.
+   * the door they stood before; a break taken sooner than planned comes last.
    *
    * @param breakTaken whether the break was taken
    * @return rows
@@ -133,12 +137,15 @@ record LatePlan(
       int at = rows.indexOf(doors.get(door));
       for (int row = at - 1; row >= 0 && !isDoor(rows.get(row).row()); row--) {
         PlanRow before = rows.get(row).row();
-        boolean rest = before.kind().equalsIgnoreCase("break") && breakTaken;
+        boolean rest = isBreak(before) && breakTaken;
         if ((rest || before.kind().equalsIgnoreCase("water")) && used.add(row)) {
           made.add(before);
         }
       }
       made.add(doors.get(door).row().with("stop", Integer.toString(++number)));
+    }
+    if (breakTaken && made.stream().noneMatch(LatePlan::isBreak)) {
+      rows.stream().map(PlacedRow::row).filter(LatePlan::isBreak).limit(1).forEach(made::add);
     }
     return made;
   }
