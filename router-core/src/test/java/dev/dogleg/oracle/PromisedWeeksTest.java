@@ -72,10 +72,17 @@ class PromisedWeeksTest {
         week.days().stream()
             .map(day -> new WeekDay(day.shift(), day.travel(), day.terms().with(odds)))
             .toList(),
-        week.bookings(),
+        week.bookings().stream().map(booking -> dearer(booking, random)).toList(),
         week.prices(),
         week.seed(),
         WeekPlanner.USUAL_EFFORT);
+  }
+
+  /** Leaving a promise out costs too. */
+  private static WeekBooking dearer(WeekBooking booking, SplittableRandom random) {
+    return booking.counted()
+        ? new WeekBooking(booking.id(), true, random.nextInt(2_000), booking.choices())
+        : booking;
   }
 
   /** Every order of every set, timed and priced one by one. */

@@ -147,10 +147,9 @@ final class WeekTerms {
         }
       }
     }
-    long broken =
-        (long) business.week().promises().brokenSeconds() * Prices.SIXTIETHS_PER_DRIVE_SECOND;
     int kept = business.week().promises().keptPercent() * 10;
-    return new OddsTerms(services, LearnedSpread.of(tables.learned()), promised, kept, broken);
+    return new OddsTerms(
+        services, LearnedSpread.of(tables.learned()), promised, kept, brokenSixtieths());
   }
 
   private Where row(String id) {
@@ -171,7 +170,14 @@ final class WeekTerms {
           .leftOutCosts(
               (long) business.week().prices().nextWeekSeconds()
                   * Prices.SIXTIETHS_PER_DRIVE_SECOND);
+    } else if (stop.draft().told()) {
+      // A promise left out is broken.
+      stop.draft().leftOutAlsoCosts(brokenSixtieths());
     }
+  }
+
+  private long brokenSixtieths() {
+    return (long) business.week().promises().brokenSeconds() * Prices.SIXTIETHS_PER_DRIVE_SECOND;
   }
 
   /** Whether a later day of a span, after the run, may serve a stop. */

@@ -67,6 +67,15 @@ public final class DraftStop {
     leftOutSixtieths = Math.min(sixtieths, 1L << 38);
   }
 
+  /**
+   * Says what leaving it out costs, besides counting.
+   *
+   * @param sixtieths the price
+   */
+  public void leftOutAlsoCosts(long sixtieths) {
+    leftOutSixtieths = Math.min(sixtieths, 1L << 38);
+  }
+
   /** {@return whether leaving it out counts} */
   public boolean counted() {
     return counted;
@@ -135,7 +144,7 @@ public final class DraftStop {
         counted,
         leftOutSixtieths,
         choices.values().stream()
-            .map(choice -> choice.choice(id, counted, leftOutSixtieths))
+            .map(choice -> choice.choice(id, counted, counted ? 0 : leftOutSixtieths))
             .toList());
   }
 }

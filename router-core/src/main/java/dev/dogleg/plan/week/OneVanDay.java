@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
+import java.util.stream.IntStream;
 
 /** A week of one van-day, planned as the day that it is. */
 final class OneVanDay {
@@ -54,6 +55,15 @@ final class OneVanDay {
         .filter(visit -> visit.kind() == PlannedStop.Kind.VISIT)
         .forEach(visit -> served.add(visit.visitId()));
     if (plan.proof().kind() != Proof.Kind.PROVEN_BEST || served.size() > MOST_SERVED) {
+      return Optional.empty();
+    }
+    // Whom the day leaves out of its booked visits, it chose by other prices.
+    boolean dearLeft =
+        IntStream.range(0, kind.size())
+            .filter(local -> !served.contains(asked.get(local).id()))
+            .mapToObj(local -> model.booking(kind.booking(local)))
+            .anyMatch(booking -> booking.counted() && booking.leftOutSixtieths() > 0);
+    if (dearLeft) {
       return Optional.empty();
     }
     List<Integer> locals = new ArrayList<>();
