@@ -25,18 +25,6 @@ public record DaySpread(double paceLogSpread, double trafficLogSpread, double le
     check("legLogSpread", legLogSpread);
   }
 
-  /**
-   * Spreads where all that is known of drives is how much one varies over many days: a quarter of
-   * its variance is taken to be the day's (an estimate without source).
-   *
-   * @param paceLogSpread of the day's grooms, 0..1
-   * @param driveLogSpread of one drive over many days, 0..1
-   * @return the spreads
-   */
-  public static DaySpread ofDrives(double paceLogSpread, double driveLogSpread) {
-    return new DaySpread(paceLogSpread, driveLogSpread / 2, driveLogSpread * StrictMath.sqrt(0.75));
-  }
-
   private static void check(String name, double value) {
     if (!(value >= 0 && value <= 1)) {
       throw new IllegalArgumentException(name + " must lie in 0..1, was " + value);

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.dogleg.groom.LearnedKind;
-import dev.dogleg.groom.LearnedRow;
 import dev.dogleg.groom.ServiceTime;
 import dev.dogleg.itinerary.DayRequest;
 import dev.dogleg.itinerary.DaySpread;
@@ -72,14 +71,14 @@ class ToldTimesKeptTest {
 
   /** Spreads of the day and its drives as learned. */
   private static DaySpread spread(HeavyTailedYear groomer) {
-    double drives =
-        groomer.learned().rows().stream()
-            .filter(row -> row.kind() == LearnedKind.DRIVE)
-            .mapToInt(LearnedRow::spreadPermille)
-            .average()
-            .orElseThrow();
-    return DaySpread.ofDrives(
-        groomer.learned().spreadPermille(LearnedKind.DAY).orElse(0) / 1000.0, drives / 1000);
+    return new DaySpread(
+        spread(groomer, LearnedKind.DAY),
+        spread(groomer, LearnedKind.DRIVE_DAY),
+        spread(groomer, LearnedKind.DRIVE_LEG));
+  }
+
+  private static double spread(HeavyTailedYear groomer, LearnedKind kind) {
+    return groomer.learned().spreadPermille(kind).orElseThrow() / 1000.0;
   }
 
   private void day(HeavyTailedYear groomer, DaySpread spread, long seed) {
