@@ -11,10 +11,11 @@ import java.util.stream.Collectors;
 /**
  * Prices a planned day by the promises that it does not keep often enough.
  *
- * <p>The price is {@code brokenSixtieths} times the sum, over promised visits, of the probability
- * by which "at the door not after the end of its last window" falls short of the share to be kept.
- * It is 0 or more and depends on the order and timing of the day alone, so it can be added to a
- * finished day without touching any bound.
+ * <p>The price is {@code brokenSixtieths} times what the day's promises fall short of the share to
+ * be kept: all of them together, or those that fall short by more than five hundredths by
+ * themselves, whichever is more. (A later door may make up for an earlier one, as the spans of
+ * {@link TimesToTell} do.) It is 0 or more and depends on the order and timing of the day alone, so
+ * it can be added to a finished day without touching any bound.
  */
 public final class PromiseOdds {
   /** Grid for prices, coarser than that of times to tell: many days are priced. */
@@ -22,6 +23,9 @@ public final class PromiseOdds {
 
   private static final int DAY_POINTS = 9;
   private static final double PERMILLE = 1000;
+
+  /** The coarse grid may be so far from the fine one by which times are told. */
+  private static final double GRID_ERROR = 0.01;
 
   private final DayCourse course;
   private final OddsTerms terms;
@@ -52,18 +56,23 @@ public final class PromiseOdds {
    * @return sixtieths of a second of driving, 0 or more
    */
   public long priceSixtieths(List<PlannedStop> stops) {
-    double[] shortBy = new double[1];
+    // All together, and single ones beyond what a day may balance.
+    double[] shortBy = new double[2];
     if (!stops.isEmpty()) {
+      double wanted = terms.keptPermille() / PERMILLE - GRID_ERROR;
+      double least = wanted - SpanChoice.MOST_SHORT / PERMILLE;
       course.run(
           stops,
           (visitId, arrival, earliest) -> {
             if (terms.promised().contains(visitId)) {
               double kept = arrival.by(lastSeconds.get(visitId));
-              shortBy[0] += Math.max(0, terms.keptPermille() / PERMILLE - kept);
+              shortBy[0] += wanted - kept;
+              shortBy[1] += Math.max(0, least - kept);
             }
             return earliest;
           });
     }
-    return Math.round(terms.brokenSixtieths() * shortBy[0]);
+    double pays = Math.max(0, Math.max(shortBy[0], shortBy[1]));
+    return Math.round(terms.brokenSixtieths() * pays);
   }
 }

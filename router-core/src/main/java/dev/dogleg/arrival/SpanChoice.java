@@ -12,7 +12,7 @@ import dev.dogleg.time.TimeWindow;
  */
 final class SpanChoice {
   /** The most by which a single door may fall short of the target, in thousandths. */
-  private static final int MOST_SHORT = 50;
+  static final int MOST_SHORT = 50;
 
   private final SpanTerms terms;
 

@@ -4,6 +4,7 @@ import dev.dogleg.cli.command.LateCommand.WrongUsage;
 import dev.dogleg.cli.export.LateSheet;
 import dev.dogleg.cli.export.PlanReader.PlacedRow;
 import dev.dogleg.cli.prepare.LateDay;
+import dev.dogleg.cli.prepare.LateSpans;
 import dev.dogleg.cli.prepare.PreparedDay;
 import dev.dogleg.fault.Fault;
 import dev.dogleg.fault.Faults;
@@ -168,6 +169,7 @@ final class LateFacts {
     left.removeAll(rest.done());
     left.removeAll(rest.cancelled());
     int last = rest.done().size() - 1;
+    Optional<String> anchor = last < 0 ? Optional.empty() : Optional.of(rest.done().get(last));
     return new LateSheet(
         answer,
         day.request().shift(),
@@ -179,8 +181,11 @@ final class LateFacts {
         day.stops(),
         numbers,
         tell,
-        last < 0 ? Optional.empty() : Optional.of(rest.done().get(last)),
+        anchor,
         rest.done().size(),
+        answer.choices().stream()
+            .map(choice -> LateSpans.of(choice, anchor, rest.nowSeconds()))
+            .toList(),
         left);
   }
 

@@ -3,6 +3,8 @@ package dev.dogleg.cli.export;
 import dev.dogleg.itinerary.DayShift;
 import dev.dogleg.model.HowToTell;
 import dev.dogleg.plan.late.LateAnswer;
+import dev.dogleg.plan.late.LateChoice;
+import dev.dogleg.time.TimeWindow;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -23,6 +25,7 @@ import java.util.Optional;
  * @param tell how clients are told, by visit id; an errand's has none
  * @param anchor id of the visit with which the rest begins, if there is one
  * @param done number of doors done
+ * @param spans for each choice the spans to tell anew, by visit id
  * @param left ids of the visits that were left to be made, in the plan's order
  */
 public record LateSheet(
@@ -38,6 +41,7 @@ public record LateSheet(
     Map<String, HowToTell> tell,
     Optional<String> anchor,
     int done,
+    List<Map<String, TimeWindow>> spans,
     List<String> left) {
   /** Copies the collections. */
   public LateSheet {
@@ -49,11 +53,17 @@ public record LateSheet(
     numbers = Map.copyOf(numbers);
     tell = Map.copyOf(tell);
     left = List.copyOf(left);
+    spans = spans.stream().map(Map::copyOf).toList();
   }
 
   /** {@return {@code HH:MM} by the day's clock} */
   String clock(int seconds) {
     return shift.day().wallText(seconds).substring(0, 5);
+  }
+
+  /** {@return the span to tell instead of a broken one} */
+  TimeWindow anew(LateChoice choice, String visitId) {
+    return spans.get(answer.choices().indexOf(choice)).get(visitId);
   }
 
   /** {@return whether an event belongs to the door with which the rest begins} */

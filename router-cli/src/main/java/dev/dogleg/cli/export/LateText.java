@@ -199,7 +199,7 @@ public final class LateText {
             (one.promise().kind() == Kind.TOLD ? "told " : "asked for ")
                 + spans(one.promise().windows());
         String id = one.promise().visitId();
-        wrap(" ", "> " + how(id) + ": now " + anew(sheet, one) + " (" + was + ")");
+        wrap(" ", "> " + how(id) + ": now " + anew(sheet, choice, one) + " (" + was + ")");
       }
     }
     choice.moved().ifPresent(id -> wrap(" ", "> " + how(id) + ": ask for another day"));
@@ -262,15 +262,16 @@ public final class LateText {
     for (PromiseKept one : choice.promises()) {
       if (!one.kept()) {
         notes.put(
-            one.promise().visitId(), late(one.lateSeconds()) + " late, tell " + anew(sheet, one));
+            one.promise().visitId(),
+            late(one.lateSeconds()) + " late, tell " + anew(sheet, choice, one));
       }
     }
     return notes;
   }
 
   /** The span to tell instead of a broken one. */
-  private static String anew(LateSheet sheet, PromiseKept one) {
-    TimeWindow span = SpanToTell.around(one.arriveSeconds(), sheet.nowSeconds());
+  private static String anew(LateSheet sheet, LateChoice choice, PromiseKept one) {
+    TimeWindow span = sheet.anew(choice, one.promise().visitId());
     return sheet.clock(span.fromSeconds()) + "-" + sheet.clock(span.toSeconds());
   }
 }

@@ -164,7 +164,7 @@ final class RestRequest {
         visits,
         rest.day().travel(),
         rest.day().prices(),
-        new DayTerms(all, water, balance),
+        new DayTerms(all, water, balance, rest.day().terms().odds()),
         rest.day().seed(),
         rest.day().effort());
   }
