@@ -83,7 +83,7 @@ final class LearnCommand implements Callable<Integer> {
     if (read.book().isEmpty()) {
       return stopped(faults);
     }
-    LocalDate today = surroundings.tomorrow(read.book().get().business().zone()).minusDays(1);
+    LocalDate today = latest(surroundings.tomorrow(read.book().get().business().zone()));
     Path file = visits == null ? folder.resolve(VisitLog.FILE) : visits;
     String name = visits == null ? VisitLog.FILE : visits.toString();
     Optional<VisitLog> log = VisitLog.read(file, name, read, today, faults);
@@ -112,6 +112,12 @@ final class LearnCommand implements Callable<Integer> {
       console.warn(report);
     }
     return Ending.of(faults.all(), false).number();
+  }
+
+  /** A visit may lie on any day up to today, or up to the day that a person names. */
+  private LocalDate latest(LocalDate tomorrow) {
+    LocalDate today = tomorrow.minusDays(1);
+    return until != null && until.isAfter(today) ? until : today;
   }
 
   private LocalDate lastDay(VisitLog log, LocalDate today) {
