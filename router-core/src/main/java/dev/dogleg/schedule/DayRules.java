@@ -246,6 +246,19 @@ final class DayRules {
     return sum;
   }
 
+  /** {@return what the step to a visit, or home (n + 1), costs at least whatever was served} */
+  long leastPrice(int last, int next) {
+    long least = pairPrice[last * (n + 2) + next];
+    if (next >= n) {
+      return least + lastPrice[last];
+    }
+    long atPlace = Long.MAX_VALUE;
+    for (int place = last < n ? 2 : 1; place <= (last < n ? n : 1); place++) {
+      atPlace = Math.min(atPlace, placePrice[next * (n + 1) + place]);
+    }
+    return least + (n > 1 || last == n ? atPlace : 0);
+  }
+
   /** {@return whether a day may end with a set and a last visit} */
   boolean mayEnd(long[] rows, int at, int last) {
     return !notLast[last] && !split(rows, at);

@@ -88,6 +88,34 @@ public final class StepTerms {
         : Math.multiplyExact(prices.rules(), rules.price(rows, at, last, next, place));
   }
 
+  /**
+   * What rules charge at least for a step, whatever was served before.
+   *
+   * @param last visit
+   * @param next visit, or n + 1 for the end place
+   * @return price
+   */
+  public long leastPrice(int last, int next) {
+    return rules.none() || prices.rules() == 0
+        ? 0
+        : Math.multiplyExact(prices.rules(), rules.leastPrice(last, next));
+  }
+
+  /**
+   * The least service of a visit after another, wherever the two stand.
+   *
+   * @param last visit before it
+   * @param next the visit
+   * @return seconds
+   */
+  public int leastService(int last, int next) {
+    int least = Integer.MAX_VALUE;
+    for (int place = 2; place <= n; place++) {
+      least = Math.min(least, minutes.of(last, next, place));
+    }
+    return least;
+  }
+
   /** {@return whether a service depends on the order of the visits} */
   public boolean servicesVary() {
     return minutes.vary();

@@ -25,7 +25,7 @@ final class ColumnGeneration {
   private static final int FURTHER = 60;
 
   /** The same once there is a bound, so that the sets listed may serve for good. */
-  private static final int MUCH_FURTHER = 14;
+  private static final int MUCH_FURTHER = 28;
 
   private static final int CUTS_PER_ROUND = 20;
 
@@ -322,9 +322,8 @@ final class ColumnGeneration {
         BookingSet set = BookingSet.of(bookings);
         Integer old = known.get(number).get(set);
         if (old != null && day.helps() && day.known() == ColumnPool.Known.BOUND) {
-          // Its order costs more than it must: only its exact cost tells whether it helps.
-          any |= !problem.pool().isExact(old);
-          problem.settle(old);
+          // Its order costs more than it must; its exact cost is asked once the LP uses it.
+          any |= problem.pool().lower(old, day.costSixtieths());
         }
         if (old == null) {
           int column = problem.pool().add(number, bookings, day.costSixtieths(), day.known());

@@ -90,6 +90,23 @@ final class ColumnPool {
     known[column] = Known.EXACT;
   }
 
+  /**
+   * Puts a bound in the place of a guess.
+   *
+   * @param column a column
+   * @param bound what its set costs at least
+   * @return whether its cost is another one now
+   */
+  boolean lower(int column, long bound) {
+    if (known[column] != Known.GUESS) {
+      return false;
+    }
+    boolean lower = bound < cost[column];
+    known[column] = lower ? Known.BOUND : Known.EXACT;
+    cost[column] = Math.min(bound, cost[column]);
+    return lower;
+  }
+
   boolean serves(int column, int booking) {
     return (sets[column * words + (booking >>> 6)] >>> booking & 1) != 0;
   }

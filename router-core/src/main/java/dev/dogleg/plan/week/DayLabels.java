@@ -12,7 +12,7 @@ import java.util.function.BooleanSupplier;
  * tanks, and finds the least reduced cost of a day and cheap days.
  *
  * <p>Maintainers: label setting in order of time (Feillet, Dejax, Gendreau, Pouchard 2004, Networks
- * 44:216-229) with ng-memory. A partial day goes where {@link RestFloor} says that it could still
+ * 44:216-229) with ng-memory. A partial day goes where {@link RestGlance} says that it could still
  * end below the limit, and falls where another of the same visit is nowhere later or dearer,
  * remembers no more of what may still come, has fuller tanks, and whatever comes pays no more to
  * rules and cuts, or the difference is counted against the other. The memory being short, a day may
@@ -84,7 +84,8 @@ final class DayLabels {
    *
    * @param priced the van-day and its prices
    * @param limit days of this reduced cost or more are of no interest; 0 or less
-   * @param quick whether partial days fall whatever they remember: finds days, proves nothing
+   * @param quick whether partial days fall whatever they remember and however full their tanks
+   *     are: finds days, proves nothing
    * @param mostLabels partial days made, after which it gives up
    * @param stop asked now and then; once true, it gives up
    */
@@ -192,6 +193,10 @@ final class DayLabels {
       goTo(j, toll[label], halves[label], carried[label], nextPlace);
       long price = ruled ? terms.price(served, label * words, i, j, nextPlace) : 0;
       int service = terms.service(i, j, nextPlace);
+      long room = limit - 1 - toToll - duals.costScale * (runs.c[label] + price);
+      if (!priced.glance().mayGo(i, leave, runs.taken[label], j, service, toMemory, room)) {
+        continue;
+      }
       if (need != null) {
         need.next(j);
       }
@@ -234,13 +239,8 @@ final class DayLabels {
       runTaken = next.taken[k];
       runSum = toToll + duals.costScale * next.c[k];
       // The only visit of a day needs no break.
-      if (from >= 0 || !day.hasBreak) {
-        long rest = priced.floor().of(to, before, runA, runTaken);
-        if (rest >= RelaxedDay.NEVER || runSum + rest >= limit) {
-          continue;
-        }
-      }
-      if (from >= 0 && runSum + priced.fill().of(toMemory, 0, runA, runTaken) >= limit) {
+      if ((from >= 0 || !day.hasBreak)
+          && !priced.glance().within(to, before, runA, runTaken, toMemory, limit - 1 - runSum)) {
         continue;
       }
       if (tanks) {
@@ -298,6 +298,7 @@ final class DayLabels {
 
   private boolean fuller(int other) {
     return !tanks
+        || quick
         || (runs.fresh[other] <= runFresh
             && runs.grey[other] <= runGrey
             && runs.stops[other] <= runStops);
@@ -305,6 +306,7 @@ final class DayLabels {
 
   private boolean emptier(int other) {
     return !tanks
+        || quick
         || (runFresh <= runs.fresh[other]
             && runGrey <= runs.grey[other]
             && runStops <= runs.stops[other]);

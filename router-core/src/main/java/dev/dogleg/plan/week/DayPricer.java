@@ -32,8 +32,7 @@ final class DayPricer {
 
   private final VanKind kind;
   private final RelaxedDay day;
-  private final RestFloor floor;
-  private final RestFill fill;
+  private final RestGlance glance;
   private final NearVisits near;
   private final DayLoad load;
   private final RunStep step;
@@ -77,11 +76,10 @@ final class DayPricer {
     this.kind = kind;
     this.mostLabels = mostLabels;
     day = kind.relaxed();
-    floor = new RestFloor(day);
-    fill = new RestFill(day);
     near = new NearVisits(day, day.n <= FEW_VISITS ? MUCH_MEMORY : MEMORY);
     load = new DayLoad(kind);
     step = new RunStep(kind);
+    glance = new RestGlance(day, step.terms());
     open = new StillOpen(day, step);
     stops = new StopNeed(kind);
     exact = new OrderCost(kind.model());
@@ -94,13 +92,12 @@ final class DayPricer {
     if (list != null) {
       return;
     }
-    floor.fill(duals.worth, duals.costScale);
-    fill.fill(duals.worth, duals.costScale);
+    glance.take(duals);
     open.take(duals);
   }
 
   private PricedDay priced() {
-    return new PricedDay(day, step, duals, floor, fill, open, near, load, stops);
+    return new PricedDay(day, step, duals, glance, open, near, load, stops);
   }
 
   /**
@@ -259,7 +256,7 @@ final class DayPricer {
   }
 
   private SetSweep.Keep keep(long most) {
-    return new ReducedKeep(duals, floor, fill, most);
+    return new ReducedKeep(priced(), most);
   }
 
   /** {@return reduced cost of a set of local numbers that costs so much, in parts} */

@@ -1,13 +1,12 @@
 package dev.dogleg.plan.week;
 
 /**
- * A kind of van-day with prices, as {@link DayLabels} looks at it.
+ * A kind of van-day with prices, as {@link DayLabels} and {@link ReducedKeep} look at it.
  *
  * @param day what is known of it however its rules and tanks are
  * @param step carries partial days from door to door
  * @param duals prices
- * @param floor floor of rests, filled with these prices
- * @param fill another floor of rests, filled with these prices
+ * @param glance tells what may still become of a partial day, by these prices
  * @param open what may still come, with the cuts of these prices
  * @param near what is remembered where
  * @param load load points
@@ -17,8 +16,7 @@ record PricedDay(
     RelaxedDay day,
     RunStep step,
     DayDuals duals,
-    RestFloor floor,
-    RestFill fill,
+    RestGlance glance,
     StillOpen open,
     NearVisits near,
     DayLoad load,

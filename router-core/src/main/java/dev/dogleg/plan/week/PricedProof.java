@@ -37,7 +37,7 @@ final class PricedProof {
   private static final int MOST_LISTED = 400_000;
 
   /** The first lists reach over the bound by its so-many-th part, then twice as far. */
-  private static final int FIRST_LIST = 16;
+  private static final int FIRST_LIST = 30;
 
   /** The last lists hold all that a better week may hold. */
   private static final int LISTS = 4;
@@ -120,8 +120,8 @@ final class PricedProof {
     tell(limit, base.value());
     long room = Math.max(1, base.value() / FIRST_LIST);
     for (int round = 0; round < LISTS && !seen.work().spent(); round++) {
-      long some = round + 1 < LISTS ? base.value() + room : Long.MAX_VALUE;
-      long top = Math.min(ceiling(limit), some);
+      boolean all = round + 1 == LISTS || ceiling(limit) <= base.value() + room + room / 2;
+      long top = all ? ceiling(limit) : base.value() + room;
       if (!list(base, top)) {
         rough.solve();
         return finish(limit, rough, List.of(), Long.MAX_VALUE);
@@ -231,7 +231,7 @@ final class PricedProof {
       }
       if (best.leftOutCounted() <= limit && best.costSixtieths() < ceiling) {
         close(limit, tree.search());
-        best = new EqualWeeks(listed, best, bound).least();
+        best = new EqualWeeks(listed, best, tree.whole()).least();
         return true;
       }
       if (ceiling > most) {

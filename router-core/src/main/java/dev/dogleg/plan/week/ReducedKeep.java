@@ -1,37 +1,54 @@
 package dev.dogleg.plan.week;
 
+import dev.dogleg.schedule.StepTerms;
+
 /** Keeps the partial days that may still end with a reduced cost of no more than so much. */
 final class ReducedKeep implements SetSweep.Keep {
+  private static final int ANYBODY = -1;
+
   private final DayDuals duals;
-  private final RestFloor floor;
-  private final RestFill fill;
+  private final StepTerms terms;
+  private final RestGlance glance;
   private final long most;
+  private final long[] gone;
+  private int last;
+  private boolean single;
+
+  /** What may still be added to the reduced cost where the day costs nothing so far. */
+  private long room;
 
   /**
    * Sets up.
    *
-   * @param duals prices
-   * @param floor floor of rests, filled with the same prices
-   * @param fill another floor of rests, filled with the same prices
+   * @param priced the van-day and its prices
    * @param most greatest reduced cost of interest, in parts
    */
-  ReducedKeep(DayDuals duals, RestFloor floor, RestFill fill, long most) {
-    this.duals = duals;
-    this.floor = floor;
-    this.fill = fill;
+  ReducedKeep(PricedDay priced, long most) {
+    duals = priced.duals();
+    terms = priced.step().terms();
+    glance = priced.glance();
     this.most = most;
+    gone = new long[priced.near().words()];
   }
 
   @Override
-  public boolean keep(long[] set, int last, int a, int b, long cost, boolean taken) {
+  public void next(long[] set, int lastVisit, long extra) {
+    last = lastVisit;
+    single = SetSweep.single(set);
+    room = most - duals.reduced(set, extra);
+    System.arraycopy(set, 0, gone, 0, gone.length);
+    terms.addBlocked(set, 0, gone, 0);
+  }
+
+  @Override
+  public boolean mayGo(int i, int a, long cost, boolean taken, int service) {
+    return glance.mayGo(i, a, taken, last, service, gone, room - duals.costScale * cost);
+  }
+
+  @Override
+  public boolean keep(int a, long cost, boolean taken) {
     // The only visit of a day needs no break.
-    if (!taken && SetSweep.single(set)) {
-      return true;
-    }
-    long rest = floor.of(last, -1, a, taken);
-    long reduced = duals.reduced(set, cost);
-    return rest < RelaxedDay.NEVER
-        && reduced + rest <= most
-        && reduced + fill.of(set, 0, a, taken) <= most;
+    return (!taken && single)
+        || glance.within(last, ANYBODY, a, taken, gone, room - duals.costScale * cost);
   }
 }

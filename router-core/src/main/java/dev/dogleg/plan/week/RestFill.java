@@ -1,5 +1,6 @@
 package dev.dogleg.plan.week;
 
+import dev.dogleg.schedule.StepTerms;
 import java.util.Comparator;
 import java.util.stream.IntStream;
 
@@ -15,6 +16,7 @@ import java.util.stream.IntStream;
 final class RestFill {
   private final RelaxedDay day;
   private final int[] seconds;
+  private final int[] shortest;
   private final long[] wayCost;
   private final long[] gain;
   private final int[] byGain;
@@ -24,23 +26,30 @@ final class RestFill {
   private long leastHomeCost = RelaxedDay.NEVER;
 
   /** An empty one; {@link #fill} before use. */
-  RestFill(RelaxedDay day) {
+  RestFill(RelaxedDay day, StepTerms terms) {
     this.day = day;
     int n = day.n;
     seconds = new int[n];
+    shortest = new int[n];
     wayCost = new long[n];
     gain = new long[n];
     byGain = new int[n];
     for (int j = 0; j < n; j++) {
       int way = Integer.MAX_VALUE / 4;
+      int served = Integer.MAX_VALUE / 4;
       long cost = RelaxedDay.NEVER;
       for (int i = 0; i < n; i++) {
-        if (i != j && !day.first[j] && day.legs.reaches(i, j)) {
-          way = Math.min(way, day.legs.least(i, j));
-          cost = Math.min(cost, day.driveCost(day.legs.least(i, j)) + day.legs.price(i, j));
+        if (i != j && !day.first[j] && day.legs.reaches(i, j) && terms.leg(i, j)) {
+          int least = day.legs.least(i, j);
+          way = Math.min(way, least);
+          int service = Math.max(day.service[j], terms.leastService(i, j));
+          served = Math.min(served, least + service);
+          long toll = day.legs.price(i, j) + terms.leastPrice(i, j);
+          cost = Math.min(cost, day.driveCost(least) + toll);
         }
       }
-      seconds[j] = way + day.service[j];
+      shortest[j] = way;
+      seconds[j] = served;
       wayCost[j] = cost;
       if (day.legs.reaches(j, day.end())) {
         int home = day.legs.least(j, day.end());
@@ -92,7 +101,7 @@ final class RestFill {
     for (int k = 0; k < paying && room > 0; k++) {
       int j = byGain[k];
       boolean served = (rows[at + (j >>> 6)] >>> j & 1) != 0;
-      if (served || a + seconds[j] - day.service[j] > day.close[j]) {
+      if (served || a + shortest[j] > day.close[j]) {
         continue;
       }
       if (seconds[j] <= room) {

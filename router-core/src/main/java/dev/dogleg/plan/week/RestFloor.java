@@ -9,23 +9,15 @@ import java.util.Arrays;
  * <p>Maintainers: time is cut into cells; a rest that leaves in a cell or later is looked at from
  * the cell's start. The rest never goes straight back to where it comes from (for that the two best
  * rests with different next visits are kept), else a visit may be made again: this is a floor,
- * found in the square of the visits times the cells. Waiting is free, of the rules nothing counts.
+ * found in the square of the visits times the cells. Waiting is free, of the rules only what they
+ * say of two visits one after the other counts.
  */
 final class RestFloor {
-  /** Cells times pairs of visits, at the most. */
-  private static final int MOST_WORK = 2_500_000;
-
-  private static final int MOST_CELLS = 200;
-
-  /** A leg is taken to be as short as at its shortest over 2^8 seconds. */
-  private static final int SLOT_BITS = 8;
-
   private static final int NOBODY = -1;
 
+  private final RestLegs legs;
   private final RelaxedDay day;
   private final int n;
-  private final int cellBits;
-  private final int cell;
   private final int cells;
 
   /** By break (0: still to be thought of, 1: no longer), visit and cell. */
@@ -34,66 +26,15 @@ final class RestFloor {
   private final int[][] next;
   private final long[][] other;
 
-  /** By leg and slot: its least seconds. */
-  private final int[] drive;
-
-  /** By leg: a later start can not be in time. */
-  private final int[] latest;
-
-  private final int slots;
-
   /** An empty floor; {@link #fill} before use. */
-  RestFloor(RelaxedDay day) {
-    this.day = day;
-    n = day.n;
-    int span = Math.max(1, day.latestEnd - day.from + 1);
-    int most = Math.max(24, Math.min(MOST_CELLS, MOST_WORK / Math.max(1, n * n)));
-    int bits = 0;
-    while (span >> bits > most) {
-      bits++;
-    }
-    cellBits = bits;
-    cell = 1 << bits;
-    cells = ((span - 1) >> cellBits) + 1;
+  RestFloor(RestLegs legs) {
+    this.legs = legs;
+    day = legs.day;
+    n = legs.n;
+    cells = legs.cells;
     best = new long[2][n * cells];
     other = new long[2][n * cells];
     next = new int[2][n * cells];
-    slots = ((span + cell) >> SLOT_BITS) + 2;
-    drive = new int[n * (n + 1) * slots];
-    latest = new int[n * (n + 1)];
-    for (int i = 0; i < n; i++) {
-      for (int j = 0; j <= n; j++) {
-        describe(i, j);
-      }
-    }
-  }
-
-  /** Tabulates a leg to a visit, or (n) to the end of the day. */
-  private void describe(int i, int j) {
-    int leg = i * (n + 1) + j;
-    int[] ends = i == j ? null : day.legs.spanEnds(i, j == n ? day.end() : j);
-    if (ends == null || (j < n && day.first[j])) {
-      latest[leg] = Integer.MIN_VALUE;
-      return;
-    }
-    int[] seconds = day.legs.spanSeconds(i, j == n ? day.end() : j);
-    int span = 0;
-    for (int slot = 0; slot < slots; slot++) {
-      while (ends[span] < day.from + (slot << SLOT_BITS)) {
-        span++;
-      }
-      int least = seconds[span];
-      for (int k = span; ends[k] < day.from + ((slot + 1) << SLOT_BITS) - 1; k++) {
-        least = Math.min(least, seconds[k + 1]);
-      }
-      drive[leg * slots + slot] = least;
-    }
-    int arriveBy = day.latestEnd;
-    if (j < n) {
-      int readyBy = Math.min(day.doneBy[j], day.latestEnd - day.home[j]);
-      arriveBy = Math.min(day.close[j], readyBy - day.service[j]);
-    }
-    latest[leg] = Math.min(day.leaveBy[i], arriveBy - day.legs.least(i, j == n ? day.end() : j));
   }
 
   /**
@@ -114,23 +55,12 @@ final class RestFloor {
       for (int turn = 0; again && turn <= n; turn++) {
         again = false;
         for (int free = 1; free >= 0; free--) {
-          for (int i = 0; matters(k, free) && i < n; i++) {
+          for (int i = 0; legs.matters(k, free) && i < n; i++) {
             again |= fill(i, k, free, worth, scale);
           }
         }
       }
     }
-  }
-
-  /** Whether the van can be there so with the break behind or ahead. */
-  private boolean matters(int k, int free) {
-    if (!day.hasBreak) {
-      return free == 1;
-    }
-    int start = day.from + k * cell;
-    return free == 0
-        ? start <= Math.max(day.breakTo(), day.breakFrom())
-        : start + cell > day.breakFrom() + day.breakLength();
   }
 
   private boolean fill(int i, int k, int free, long[] worth, long scale) {
@@ -141,18 +71,21 @@ final class RestFloor {
       other[free][at] = other[free][at + 1];
       next[free][at] = next[free][at + 1];
     }
-    int start = day.from + k * cell;
-    offerEnd(i, k, free, scale);
+    long end = legs.end(i, k, free);
+    if (end < RelaxedDay.NEVER) {
+      offer(free, at, day.end(), scale * end);
+    }
+    int start = legs.start(k);
     boolean mayBreak = free == 0 && start <= day.breakTo();
     int rested = Math.max(start, day.breakFrom()) + day.breakLength();
     for (int j = 0; j < n; j++) {
-      if (start > latest[i * (n + 1) + j]) {
+      if (!legs.inTime(i, j, start)) {
         continue;
       }
       sameCell |= hop(i, k, free, start, j, free, false, worth, scale);
       if (mayBreak) {
         // Rested at the earliest whenever the break begins at its earliest: later cells say it.
-        if (start + cell > day.breakFrom()) {
+        if (start + legs.cell > day.breakFrom()) {
           sameCell |= hop(i, k, free, rested, j, 1, false, worth, scale);
         }
         sameCell |= hop(i, k, free, start, j, 1, true, worth, scale);
@@ -172,57 +105,19 @@ final class RestFloor {
       boolean breakThere,
       long[] worth,
       long scale) {
-    int leg = i * (n + 1) + j;
-    if (leave > latest[leg]) {
+    int seconds = legs.drive(i, j, leave);
+    int ready =
+        seconds == RestLegs.NO_WAY ? RestLegs.NO_WAY : legs.ready(i, j, leave + seconds, breakThere);
+    if (ready == RestLegs.NO_WAY) {
       return false;
     }
-    int seconds = driveFrom(leg, leave);
-    int arrive = leave + seconds;
-    if (arrive > day.close[j]) {
-      return false;
-    }
-    int begin = arrive;
-    if (breakThere) {
-      if (arrive > day.breakTo()) {
-        return false;
-      }
-      begin = Math.max(arrive, day.breakFrom()) + day.breakLength();
-    }
-    int ready = Math.max(begin, day.open[j]) + day.service[j];
-    if (ready > day.doneBy[j] || ready > day.latestEnd) {
-      return false;
-    }
-    int to = (ready - day.from) >> cellBits;
-    int there = j * cells + to;
-    long rest = next[freeThen][there] == i ? other[freeThen][there] : best[freeThen][there];
+    int to = legs.cellOf(ready);
+    long rest = after(i, j, to, freeThen);
     if (rest >= RelaxedDay.NEVER) {
       return false;
     }
-    long value = rest - worth[j] + scale * (day.driveCost(seconds) + day.legs.price(i, j));
+    long value = rest - worth[j] + scale * legs.price(i, j, seconds);
     return offer(free, i * cells + k, j, value) && to == k;
-  }
-
-  /** Least drive of a leg left within the cell that begins with a time. */
-  private int driveFrom(int leg, int leave) {
-    int first = drive[leg * slots + ((leave - day.from) >> SLOT_BITS)];
-    int last = drive[leg * slots + ((leave + cell - 1 - day.from) >> SLOT_BITS)];
-    return Math.min(first, last);
-  }
-
-  private void offerEnd(int i, int k, int free, long scale) {
-    int leg = i * (n + 1) + n;
-    int start = day.from + k * cell;
-    if (start > latest[leg]) {
-      return;
-    }
-    int seconds = driveFrom(leg, start);
-    int endBy =
-        day.hasBreak && free == 0 ? Math.min(day.latestEnd, day.breakFrom()) : day.latestEnd;
-    if (start + seconds <= endBy) {
-      long cost =
-          day.driveCost(seconds) + day.legs.price(i, day.end()) + day.endCost(start + seconds);
-      offer(free, i * cells + k, day.end(), scale * cost);
-    }
   }
 
   private boolean offer(int free, int at, int to, long value) {
@@ -251,8 +146,20 @@ final class RestFloor {
    * @return parts; {@link RelaxedDay#NEVER} where the day cannot go on or end
    */
   long of(int i, int before, int a, boolean taken) {
-    int free = taken || !day.hasBreak ? 1 : 0;
-    int at = i * cells + ((a - day.from) >> cellBits);
+    return after(before, i, legs.cellOf(a), taken || !day.hasBreak ? 1 : 0);
+  }
+
+  /**
+   * Least value of the rest of a day from a cell on.
+   *
+   * @param before visit before the one just served, or -1
+   * @param i visit just served
+   * @param k cell in which it is left at the earliest
+   * @param free 1: the break need no longer be thought of, 0: it must be
+   * @return parts; {@link RelaxedDay#NEVER} where the day cannot go on or end
+   */
+  long after(int before, int i, int k, int free) {
+    int at = i * cells + k;
     return before >= 0 && next[free][at] == before ? other[free][at] : best[free][at];
   }
 }

@@ -108,10 +108,10 @@ final class RunBuffer {
   }
 
   /** Drops the runs that are not to be gone on with. */
-  void keep(long[] set, int last, long extra, SetSweep.Keep keep) {
+  void keep(SetSweep.Keep keep) {
     int kept = 0;
     for (int k = 0; k < size; k++) {
-      if (keep.keep(set, last, a[k], b[k], c[k] + extra, taken[k])) {
+      if (keep.keep(a[k], c[k], taken[k])) {
         if (kept < k) {
           copy(k, kept);
         }

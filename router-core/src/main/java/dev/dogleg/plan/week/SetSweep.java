@@ -14,25 +14,59 @@ import java.util.function.BooleanSupplier;
  * where it cannot end itself: a break may still become possible. One thread.
  */
 final class SetSweep {
-  /** Which partial days are worth going on with. */
-  @FunctionalInterface
+  /**
+   * Which partial days are worth going on with; told first which set and last visit it is about.
+   */
   interface Keep {
     /** Every one. */
-    Keep ALL = (set, last, a, b, cost, taken) -> true;
+    Keep ALL =
+        new Keep() {
+          @Override
+          public void next(long[] set, int last, long extra) {
+            // All the same.
+          }
+
+          @Override
+          public boolean mayGo(int i, int a, long cost, boolean taken, int service) {
+            return true;
+          }
+
+          @Override
+          public boolean keep(int a, long cost, boolean taken) {
+            return true;
+          }
+        };
+
+    /**
+     * What is asked next is about the partial days of a set and last visit.
+     *
+     * @param set local numbers of the bookings served, one bit each; only to be read
+     * @param last the visit served last
+     * @param extra extra prices of the bookings served
+     */
+    void next(long[] set, int last, long extra);
+
+    /**
+     * A glance before a partial day goes on to the last visit.
+     *
+     * @param i the visit before it
+     * @param a earliest second at which the van is ready to leave that one
+     * @param cost what the day costs at least so far, with what rules charge for the step
+     * @param taken whether the break is taken
+     * @param service seconds of the last visit
+     * @return false: all that would become of it may be missing
+     */
+    boolean mayGo(int i, int a, long cost, boolean taken, int service);
 
     /**
      * Asked of every partial day, once those of its set and last visit are compared.
      *
-     * @param set local numbers of the bookings served, one bit each; only to be read
-     * @param last the visit served last
-     * @param a earliest second at which the van is ready to leave it
-     * @param b until then nobody has waited
-     * @param cost what the day costs at least so far, with the extra prices of the bookings served
-     *     and with what rules charge for the order so far
+     * @param a earliest second at which the van is ready to leave the last visit
+     * @param cost what the day costs at least so far, with what rules charge for the order so far
      * @param taken whether the break is taken
      * @return false: it, and all that would become of it, may be missing
      */
-    boolean keep(long[] set, int last, int a, int b, long cost, boolean taken);
+    boolean keep(int a, long cost, boolean taken);
   }
 
   private final RelaxedDay day;
@@ -134,7 +168,9 @@ final class SetSweep {
         long price = terms.price(empty, 0, day.n, j, 1);
         step.visit(day.start(), morning, 0, j, terms.service(day.n, j, 1), price, need, runs);
         stepsDone++;
-        keepAndAdd(empty, 0, 0, j);
+        grownBy(empty, 0, j);
+        keep.next(grown, j, extra[j]);
+        keepAndAdd(j);
       }
     }
     turn();
@@ -155,6 +191,8 @@ final class SetSweep {
         continue;
       }
       runs.clear();
+      grownBy(rows, at, j);
+      keep.next(grown, j, extraSoFar + extra[j]);
       if (need != null) {
         need.next(j);
       }
@@ -165,28 +203,28 @@ final class SetSweep {
           int service = terms.service(i, j, size + 1);
           int to = level.to(state);
           for (int run = level.from(state); run < to; run++) {
-            if (!step.tooLate(i, level.runs.a[run], j, service)) {
+            int a = level.runs.a[run];
+            if (!step.tooLate(i, a, j, service)
+                && keep.mayGo(i, a, level.runs.c[run] + price, level.runs.taken[run], service)) {
               step.visit(i, level.runs, run, j, service, price, need, runs);
               stepsDone++;
             }
           }
         }
       }
-      keepAndAdd(rows, at, extraSoFar, j);
+      keepAndAdd(j);
     }
   }
 
-  private void keepAndAdd(long[] rows, int at, long extraSoFar, int j) {
-    if (runs.size == 0) {
-      return;
-    }
+  private void grownBy(long[] rows, int at, int j) {
     System.arraycopy(rows, at, grown, 0, words);
     grown[j >>> 6] |= 1L << j;
-    if (keep != Keep.ALL) {
-      runs.keep(grown, j, extraSoFar + extra[j], keep);
-      if (runs.size == 0) {
-        return;
-      }
+  }
+
+  private void keepAndAdd(int j) {
+    runs.keep(keep);
+    if (runs.size == 0) {
+      return;
     }
     long cost = RelaxedDay.NEVER;
     if (terms.mayEnd(grown, 0, j)) {

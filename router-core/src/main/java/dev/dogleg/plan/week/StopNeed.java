@@ -13,6 +13,8 @@ import java.util.stream.IntStream;
  * litres a second (Dantzig 1957, Operations Research 5:266-277).
  */
 final class StopNeed {
+  private static final int NOBODY = -1;
+
   /** For each visit the seconds that it takes at least after another, home included. */
   final int[] need;
 
@@ -29,6 +31,8 @@ final class StopNeed {
   private long[] goneRows = new long[0];
   private int goneAt;
   private int from;
+  private int next = NOBODY;
+  private boolean nextKnown;
   private long freshAfterNext;
   private long greyAfterNext;
 
@@ -113,10 +117,17 @@ final class StopNeed {
         || !terms.lasts(fresh, greyMade + most(byGrey, false, -1, earliest), 1);
   }
 
-  /** Finds the most that may still be used after a next visit. */
+  /** A next visit, of which {@link #lastsAfterNext} is asked then. */
   void next(int j) {
-    freshAfterNext = most(byFresh, true, j, from + shortest[j]);
-    greyAfterNext = most(byGrey, false, j, from + shortest[j]);
+    next = j;
+    nextKnown = false;
+  }
+
+  /** Finds the most that may still be used after the next visit. */
+  private void mostAfterNext() {
+    freshAfterNext = most(byFresh, true, next, from + shortest[next]);
+    greyAfterNext = most(byGrey, false, next, from + shortest[next]);
+    nextKnown = true;
   }
 
   /** The most that may be used from a time on: those that use most a second, the last in part. */
@@ -139,6 +150,9 @@ final class StopNeed {
 
   /** {@return whether tanks with so much in and out can not run out after the next visit} */
   boolean lastsAfterNext(int freshUsed, int greyMade) {
+    if (!nextKnown) {
+      mostAfterNext();
+    }
     return terms.lasts(freshUsed + freshAfterNext, greyMade + greyAfterNext, 1);
   }
 
