@@ -102,7 +102,7 @@ final class ColumnPool {
       return false;
     }
     boolean lower = bound < cost[column];
-    known[column] = lower ? Known.BOUND : Known.EXACT;
+    known[column] = Known.BOUND;
     cost[column] = Math.min(bound, cost[column]);
     return lower;
   }

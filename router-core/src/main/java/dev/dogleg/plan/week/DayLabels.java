@@ -84,8 +84,8 @@ final class DayLabels {
    *
    * @param priced the van-day and its prices
    * @param limit days of this reduced cost or more are of no interest; 0 or less
-   * @param quick whether partial days fall whatever they remember and however full their tanks
-   *     are: finds days, proves nothing
+   * @param quick whether partial days fall whatever they remember and however full their tanks are:
+   *     finds days, proves nothing
    * @param mostLabels partial days made, after which it gives up
    * @param stop asked now and then; once true, it gives up
    */

@@ -107,7 +107,9 @@ final class RestFloor {
       long scale) {
     int seconds = legs.drive(i, j, leave);
     int ready =
-        seconds == RestLegs.NO_WAY ? RestLegs.NO_WAY : legs.ready(i, j, leave + seconds, breakThere);
+        seconds == RestLegs.NO_WAY
+            ? RestLegs.NO_WAY
+            : legs.ready(i, j, leave + seconds, breakThere);
     if (ready == RestLegs.NO_WAY) {
       return false;
     }
