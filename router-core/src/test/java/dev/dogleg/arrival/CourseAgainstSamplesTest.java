@@ -8,7 +8,6 @@ import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.rng.simple.RandomSource;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestReporter;
 
 /** What is reckoned on the grid against a million drawn days (commons-rng samplers). */
 class CourseAgainstSamplesTest {
@@ -18,7 +17,7 @@ class CourseAgainstSamplesTest {
   private static final String SIZE = System.getProperty("dogleg.samples", "10,200000");
 
   @Test
-  void everyQuantileLiesWithinAMinute(TestReporter reporter) {
+  void everyQuantileLiesWithinAMinute() {
     int days = Integer.parseInt(SIZE.split(",")[0]);
     int draws = Integer.parseInt(SIZE.split(",")[1]);
     double worst = 0;
@@ -51,7 +50,7 @@ class CourseAgainstSamplesTest {
         }
       }
     }
-    reporter.publishEntry("worst quantile error in seconds", worst + " at " + where);
+    System.out.println("worst quantile error " + worst + " s at " + where);
     assertTrue(worst <= 60, where);
   }
 
