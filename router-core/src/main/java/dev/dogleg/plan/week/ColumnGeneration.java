@@ -32,7 +32,11 @@ final class ColumnGeneration {
   /** Partial days of a whole pricing from which a quick one comes first. */
   private static final long QUICK_FROM = 20_000;
 
+  /** Columns of the LP above which those far from use go: up to 60 bookings, and for each more. */
   private static final int MOST_COLUMNS = 500;
+
+  private static final int FEW_BOOKINGS = 60;
+  private static final int COLUMNS_A_BOOKING = 16;
   private static final int MOST_ROUNDS = 600;
 
   /** How far a bound of the number left out is kept above the next smaller number. */
@@ -210,9 +214,14 @@ final class ColumnGeneration {
         && (best.value() >= enough || (counting && best.value() >= rounded(last.value())));
   }
 
+  private int mostColumns() {
+    int more = Math.max(0, problem.model().size() - FEW_BOOKINGS);
+    return MOST_COLUMNS + COLUMNS_A_BOOKING * more;
+  }
+
   /** Takes columns far from use out of the LP; the pool keeps them. */
   private void dropIdle() {
-    if (last == null || !last.usable() || columns.size() < MOST_COLUMNS) {
+    if (last == null || !last.usable() || columns.size() < mostColumns()) {
       return;
     }
     long[] least = new long[pricers.size()];
@@ -228,7 +237,7 @@ final class ColumnGeneration {
     }
     long[] sorted = over.clone();
     Arrays.sort(sorted);
-    long most = sorted[MOST_COLUMNS / 2];
+    long most = sorted[mostColumns() / 2];
     for (int j = 0; j < all.length; j++) {
       if (over[j] > most) {
         columns.remove(all[j]);
