@@ -81,7 +81,13 @@ public final class TimesToTell {
     // One drive, one lognormal: what the day and the drive have in common and alone adds up.
     double both = StrictMath.hypot(day.legLogSpread(), day.trafficLogSpread());
     TimeMass arrival = TimeMass.at(leaveSeconds, 20).plusLognormal(driveSeconds, both);
+    // Nobody is told a time that is past.
+    int earliest = leaveSeconds / spans.roundSeconds() * spans.roundSeconds();
+    TimeWindow ahead =
+        within.toSeconds() <= earliest
+            ? within
+            : new TimeWindow(Math.max(within.fromSeconds(), earliest), within.toSeconds());
     return new SpanChoice(spans)
-        .of(visitId, new ArrivalTime(List.of(arrival), DayFactor.of(1)), within);
+        .of(visitId, new ArrivalTime(List.of(arrival), DayFactor.of(1)), ahead);
   }
 }

@@ -6,6 +6,7 @@ import dev.dogleg.cli.export.PlanReader.PlacedRow;
 import dev.dogleg.cli.prepare.LateDay;
 import dev.dogleg.cli.prepare.LateSpans;
 import dev.dogleg.cli.prepare.PreparedDay;
+import dev.dogleg.cli.told.ToldBook;
 import dev.dogleg.fault.Fault;
 import dev.dogleg.fault.Faults;
 import dev.dogleg.fault.Severity;
@@ -16,6 +17,7 @@ import dev.dogleg.itinerary.WaterUse;
 import dev.dogleg.model.Book;
 import dev.dogleg.model.Booking;
 import dev.dogleg.model.BookingStatus;
+import dev.dogleg.model.Client;
 import dev.dogleg.model.HowToTell;
 import dev.dogleg.plan.late.LateAnswer;
 import dev.dogleg.plan.late.RestOfDay;
@@ -34,6 +36,7 @@ final class LateFacts {
   private final Book book;
   private final LatePlan plan;
   private final LateDay late;
+  private final ToldBook told;
   private final PreparedDay day;
 
   /** Visit by number of its door, from 0. */
@@ -45,13 +48,15 @@ final class LateFacts {
    * @param book the book
    * @param plan rows of the day
    * @param late the day with the stops that the rows name
+   * @param told who wants no texts any more
    * @param faults takes rows whose bookings have no stop, and a van that cannot get home: they stop
    *     the run
    */
-  LateFacts(Book book, LatePlan plan, LateDay late, Faults faults) {
+  LateFacts(Book book, LatePlan plan, LateDay late, ToldBook told, Faults faults) {
     this.book = book;
     this.plan = plan;
     this.late = late;
+    this.told = told;
     day = late.day();
     Map<String, String> visitOf = new HashMap<>();
     day.stops().forEach((visit, label) -> label.bookings().forEach(id -> visitOf.put(id, visit)));
@@ -162,7 +167,7 @@ final class LateFacts {
       String visit = visits.get(door);
       numbers.put(visit, door + 1);
       for (Booking booking : day.bookings().getOrDefault(visit, List.of())) {
-        tell.put(visit, book.clientsById().get(booking.clientId()).tell());
+        tell.put(visit, how(book.clientsById().get(booking.clientId())));
       }
     }
     List<String> left = new ArrayList<>(visits);
@@ -187,6 +192,12 @@ final class LateFacts {
             .map(choice -> LateSpans.of(choice, anchor, rest.nowSeconds()))
             .toList(),
         left);
+  }
+
+  /** How a client is told: who wants no texts any more, or has no phone for them, is called. */
+  private HowToTell how(Client client) {
+    boolean noText = told.stopped(client.id()) || client.phone().isEmpty();
+    return client.tell() == HowToTell.TEXT && noText ? HowToTell.CALL : client.tell();
   }
 
   /** {@return notes of the plan's rows, by visit} */

@@ -20,6 +20,8 @@ import dev.dogleg.cli.prepare.MapInUse;
 import dev.dogleg.cli.terms.ServedSeconds;
 import dev.dogleg.cli.terms.VanDay;
 import dev.dogleg.cli.terms.VanDays;
+import dev.dogleg.cli.told.ToldBook;
+import dev.dogleg.cli.told.ToldLog;
 import dev.dogleg.fault.FaultException;
 import dev.dogleg.fault.Faults;
 import dev.dogleg.itinerary.Finding;
@@ -113,7 +115,9 @@ final class LateRun {
               map,
               new LookUps(map, input.book().clients()),
               input.rows());
-      LateFacts facts = new LateFacts(input.book(), plan, late, faults);
+      // What is wrong with the log was said when the book was read.
+      ToldBook told = ToldBook.of(ToldLog.read(input.folder(), new Faults()).rows());
+      LateFacts facts = new LateFacts(input.book(), plan, late, told, faults);
       if (faults.stops()) {
         return stopped();
       }

@@ -107,4 +107,14 @@ class LateCommandTest {
     assertEquals(2, late("--now", "14:10", "--break", "maybe").exit());
     assertEquals(2, late("--now", "14:10", "--groomer", "Nobody").exit());
   }
+
+  @Test
+  void whoWantsNoTextsIsCalled() {
+    String before = late("--now", "14:10", "--done", "3").out();
+    assertTrue(before.contains("> Text Wil Pask"), before);
+    TestRun stop = TestRun.warm("texts", book.toString(), "--answer", "Wil Pask=STOP");
+    assertEquals(0, stop.exit(), stop.err());
+    String after = late("--now", "14:10", "--done", "3").out();
+    assertTrue(after.contains("> Call Wil Pask") && !after.contains("> Text Wil Pask"), after);
+  }
 }
