@@ -28,4 +28,18 @@ public record TimeToTell(
       throw new IllegalArgumentException("out of range: " + keptPermille + ", " + meanWaitSeconds);
     }
   }
+
+  /**
+   * A span that holds the planned arrival, so that the plan as it is keeps every span of its day: a
+   * later start would make the van wait, and a door after it might be reached too late.
+   *
+   * @param arriveSeconds planned arrival, elapsed seconds
+   * @param roundSeconds an earlier start lies on a multiple of this
+   * @return the span, wider where it must be
+   */
+  public TimeWindow holding(int arriveSeconds, int roundSeconds) {
+    return new TimeWindow(
+        Math.min(arriveWithin.fromSeconds(), arriveSeconds / roundSeconds * roundSeconds),
+        Math.max(arriveWithin.toSeconds(), arriveSeconds));
+  }
 }

@@ -67,7 +67,12 @@ final class DoorTimes {
     List<AtDoor> doors = new ArrayList<>();
     for (TimeToTell time : times) {
       int arrive = planned.get(time.visitId()).arriveSeconds();
-      door(day, time.visitId(), arrive, holding(time.arriveWithin(), arrive)).ifPresent(doors::add);
+      door(
+              day,
+              time.visitId(),
+              arrive,
+              time.holding(arrive, SpanTerms.EVENING_BEFORE.roundSeconds()))
+          .ifPresent(doors::add);
     }
     return doors;
   }
@@ -75,17 +80,6 @@ final class DoorTimes {
   /** What varies on a day, and how many promises are to be kept. */
   private static OddsTerms odds(PreparedDay day) {
     return day.request().terms().odds().orElseThrow();
-  }
-
-  /**
-   * A span that holds the planned arrival, so that the plan as it is keeps every span of its day: a
-   * later start would make the van wait, and a door after it might be reached too late.
-   */
-  private static TimeWindow holding(TimeWindow span, int arriveSeconds) {
-    int round = SpanTerms.EVENING_BEFORE.roundSeconds();
-    return new TimeWindow(
-        Math.min(span.fromSeconds(), arriveSeconds / round * round),
-        Math.max(span.toSeconds(), arriveSeconds));
   }
 
   /**

@@ -1,0 +1,85 @@
+package dev.dogleg.fit;
+
+import dev.dogleg.arrival.ArrivalForecast;
+import dev.dogleg.arrival.CourseTerms;
+import dev.dogleg.arrival.DoorArrival;
+import dev.dogleg.arrival.PromiseOdds;
+import dev.dogleg.arrival.SpanTerms;
+import dev.dogleg.arrival.TimeToTell;
+import dev.dogleg.arrival.TimesToTell;
+import dev.dogleg.itinerary.DayPlan;
+import dev.dogleg.itinerary.DayRequest;
+import dev.dogleg.itinerary.DaySpread;
+import dev.dogleg.itinerary.OddsTerms;
+import dev.dogleg.itinerary.PlannedStop;
+import dev.dogleg.itinerary.ServiceSpread;
+import dev.dogleg.itinerary.Visit;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** How sure the times of a planned day are, and which can be told. */
+final class DayOdds {
+  /** Grid of odds, coarser than that of times to tell: many days are looked at. */
+  private static final int STEP_SECONDS = 120;
+
+  private static final int DAY_POINTS = 9;
+
+  private DayOdds() {}
+
+  /** Odds of each door by the end of its last arrival window, thousandths, by visit. */
+  static Map<String, Integer> kept(DayRequest request, DayPlan plan) {
+    CourseTerms terms =
+        new CourseTerms(services(request), spread(request), STEP_SECONDS, DAY_POINTS);
+    Map<String, Integer> last = new HashMap<>();
+    for (Visit visit : request.visits()) {
+      last.put(visit.id(), visit.arriveWithin().get(visit.arriveWithin().size() - 1).toSeconds());
+    }
+    Map<String, Integer> kept = new HashMap<>();
+    for (DoorArrival door : ArrivalForecast.of(request, plan.stops(), terms)) {
+      kept.put(door.visitId(), door.arrival().permilleBy(last.get(door.visitId())));
+    }
+    return kept;
+  }
+
+  /** The span that can be told of one visit, so that the day as planned keeps it. */
+  static TimeToTell toTell(DayRequest request, DayPlan plan, String visitId) {
+    SpanTerms spans = SpanTerms.EVENING_BEFORE;
+    Optional<OddsTerms> odds = request.terms().odds();
+    List<TimeToTell> times =
+        TimesToTell.eveningBefore(
+            request,
+            plan.stops(),
+            CourseTerms.fine(services(request), spread(request)),
+            odds.map(terms -> spans.keeping(terms.keptPermille())).orElse(spans));
+    TimeToTell time =
+        times.stream().filter(one -> one.visitId().equals(visitId)).findFirst().orElseThrow();
+    int arrive =
+        plan.stops().stream()
+            .filter(stop -> stop.kind() == PlannedStop.Kind.VISIT)
+            .filter(stop -> stop.visitId().equals(visitId))
+            .findFirst()
+            .orElseThrow()
+            .arriveSeconds();
+    return new TimeToTell(
+        visitId,
+        time.holding(arrive, spans.roundSeconds()),
+        time.keptPermille(),
+        time.meanWaitSeconds(),
+        time.atTarget());
+  }
+
+  /** Price of a day's odds. */
+  static long priceSixtieths(DayRequest request, DayPlan plan) {
+    return new PromiseOdds(request).priceSixtieths(plan.stops());
+  }
+
+  private static Map<String, ServiceSpread> services(DayRequest request) {
+    return request.terms().odds().map(OddsTerms::services).orElse(Map.of());
+  }
+
+  private static DaySpread spread(DayRequest request) {
+    return request.terms().odds().map(OddsTerms::day).orElse(DaySpread.STARTER);
+  }
+}

@@ -1,0 +1,166 @@
+package dev.dogleg.fit;
+
+import dev.dogleg.itinerary.DayChoice;
+import dev.dogleg.itinerary.PlannedStop;
+import dev.dogleg.itinerary.Visit;
+import dev.dogleg.itinerary.WeekBooking;
+import dev.dogleg.itinerary.WeekDay;
+import dev.dogleg.itinerary.WeekPlan;
+import dev.dogleg.itinerary.WeekRequest;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+
+/**
+ * A planned week, ready to be asked about newcomers.
+ *
+ * <p>Made once, then read only: any number of threads may ask. The map is not read again.
+ */
+public final class FitWeek {
+  private final WeekRequest week;
+  private final Map<String, Integer> placed;
+  private final Set<String> fixed;
+  private final List<PlannedVanDay> days;
+
+  private FitWeek(WeekRequest week, Map<String, Integer> placed, Set<String> fixed) {
+    this.week = week;
+    this.placed = Map.copyOf(placed);
+    this.fixed = Set.copyOf(fixed);
+    days =
+        IntStream.range(0, week.days().size())
+            .mapToObj(number -> PlannedVanDay.of(week, number, visits(number)))
+            .toList();
+  }
+
+  /**
+   * Prepares a week: each van-day is planned with the visits that it has.
+   *
+   * @param week the week's request; bookings that the plan does not have are passed over
+   * @param placed number of the van-day that serves a booking, by id; each one of its choices
+   * @param fixed ids of bookings that keep their van-day in tier B: told and locked ones
+   * @return the prepared week
+   * @throws IllegalArgumentException where a booking is unknown or has no such choice, or where a
+   *     van-day cannot serve what it has
+   */
+  public static FitWeek of(WeekRequest week, Map<String, Integer> placed, Set<String> fixed) {
+    Map<String, Integer> open = new HashMap<>(placed);
+    for (WeekBooking booking : week.bookings()) {
+      Integer day = open.remove(booking.id());
+      if (day != null && on(booking, day).isEmpty()) {
+        throw new IllegalArgumentException("booking " + booking.id() + " may not be on " + day);
+      }
+    }
+    if (!open.isEmpty()) {
+      throw new IllegalArgumentException("bookings that the week has not: " + open.keySet());
+    }
+    return new FitWeek(week, placed, fixed);
+  }
+
+  /**
+   * Prepares a week as it was planned.
+   *
+   * @param week the week's request
+   * @param plan its plan, of which the days of the bookings are kept
+   * @param fixed ids of bookings that keep their van-day in tier B
+   * @return the prepared week
+   */
+  public static FitWeek of(WeekRequest week, WeekPlan plan, Set<String> fixed) {
+    Map<String, Integer> placed = new TreeMap<>();
+    for (int day = 0; day < plan.days().size(); day++) {
+      int number = day;
+      plan.days().get(day).stops().stream()
+          .filter(stop -> stop.kind() == PlannedStop.Kind.VISIT)
+          .forEach(stop -> placed.put(stop.visitId(), number));
+    }
+    return of(week, placed, fixed);
+  }
+
+  /** {@return the week's van-days as they stand without any newcomer} */
+  public List<PlannedVanDay> days() {
+    return days;
+  }
+
+  /**
+   * Asks.
+   *
+   * @param question the question
+   * @return the answer
+   * @throws IllegalArgumentException where the question's van-days are not the week's, or the
+   *     newcomer is in the plan already
+   */
+  public FitAnswer ask(FitQuestion question) {
+    List<WeekDay> asked = question.days().isEmpty() ? week.days() : question.days();
+    check(question, asked);
+    List<DayFit> fits = new ArrayList<>();
+    List<DayFit> noes = new ArrayList<>();
+    for (DayChoice choice : question.newcomer().choices()) {
+      DayFit fit = DayFit.of(week, asked.get(choice.day()), days.get(choice.day()), choice);
+      (fit.fits() ? fits : noes).add(fit);
+    }
+    fits.sort(Comparator.comparingLong(DayFit::extraCostSixtieths).thenComparingInt(DayFit::day));
+    boolean everyDayFull = fits.isEmpty();
+    List<NoDay> noDays = noes.stream().map(no -> no.noDay(everyDayFull)).toList();
+    boolean tierB =
+        switch (question.otherDays()) {
+          case NEVER -> false;
+          case WHERE_NO_DAY_FITS -> everyDayFull;
+          case ALWAYS -> true;
+        };
+    return new FitAnswer(
+        question.newcomer().id(),
+        fits.stream().limit(question.top()).map(DayFit::offer).toList(),
+        fits.stream().skip(question.top()).map(DayFit::day).toList(),
+        noDays,
+        tierB
+            ? Optional.of(new OtherDaysFit(week, asked, placed, fixed, days).solve(question))
+            : Optional.empty());
+  }
+
+  private void check(FitQuestion question, List<WeekDay> asked) {
+    if (placed.containsKey(question.newcomer().id())) {
+      throw new IllegalArgumentException("already in the plan: " + question.newcomer().id());
+    }
+    boolean same = asked.size() == week.days().size();
+    for (int day = 0; same && day < asked.size(); day++) {
+      same =
+          asked.get(day).shift().equals(week.days().get(day).shift())
+              && asked.get(day).travel().size() >= week.days().get(day).travel().size();
+    }
+    if (!same) {
+      throw new IllegalArgumentException("the question's van-days are not those of the week");
+    }
+  }
+
+  private List<Visit> visits(int number) {
+    return week.bookings().stream()
+        .filter(booking -> placed.getOrDefault(booking.id(), -1) == number)
+        .map(booking -> on(booking, number).orElseThrow().visit())
+        .map(FitWeek::booked)
+        .toList();
+  }
+
+  /** The choice of a booking on a van-day. */
+  static Optional<DayChoice> on(WeekBooking booking, int day) {
+    return booking.choices().stream().filter(choice -> choice.day() == day).findFirst();
+  }
+
+  /** A planned visit was agreed to, and stays. */
+  static Visit booked(Visit visit) {
+    return new Visit(
+        visit.id(),
+        visit.place(),
+        visit.serviceSeconds(),
+        true,
+        0,
+        visit.arriveWithin(),
+        visit.doneBySeconds(),
+        visit.vanWithin(),
+        visit.first());
+  }
+}

@@ -1,0 +1,121 @@
+package dev.dogleg.fit;
+
+import dev.dogleg.fit.FitAnswer.Verdict;
+import dev.dogleg.fit.WeekOffer.Move;
+import dev.dogleg.itinerary.DayChoice;
+import dev.dogleg.itinerary.PlannedStop;
+import dev.dogleg.itinerary.Proof;
+import dev.dogleg.itinerary.WeekBooking;
+import dev.dogleg.itinerary.WeekDay;
+import dev.dogleg.itinerary.WeekPlan;
+import dev.dogleg.itinerary.WeekRequest;
+import dev.dogleg.plan.week.WeekPlanner;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeMap;
+
+/**
+ * Tier B: the week's own model with the newcomer forced in, told and fixed visits on their van-day.
+ *
+ * <p>Everybody who is planned counts, and so does the newcomer: the newcomer fits just where nobody
+ * is left out. Bookings that the plan does not have are not asked.
+ */
+final class OtherDaysFit {
+  private final WeekRequest week;
+  private final List<WeekDay> asked;
+  private final Map<String, Integer> placed;
+  private final Set<String> fixed;
+  private final List<PlannedVanDay> before;
+
+  OtherDaysFit(
+      WeekRequest week,
+      List<WeekDay> asked,
+      Map<String, Integer> placed,
+      Set<String> fixed,
+      List<PlannedVanDay> before) {
+    this.week = week;
+    this.asked = asked;
+    this.placed = placed;
+    this.fixed = fixed;
+    this.before = before;
+  }
+
+  WeekOffer solve(FitQuestion question) {
+    WeekPlan plan = WeekPlanner.plan(request(question));
+    boolean best = plan.proof().kind() == Proof.Kind.PROVEN_BEST;
+    if (plan.leftOutCounted() > 0) {
+      boolean none = best || plan.proof().leftOutBound() > 0;
+      return new WeekOffer(
+          none ? Verdict.NEVER_FITS : Verdict.NOT_FOUND,
+          plan,
+          none,
+          OptionalInt.empty(),
+          0,
+          List.of());
+    }
+    Map<String, Integer> now = new TreeMap<>();
+    for (int day = 0; day < plan.days().size(); day++) {
+      for (PlannedStop stop : plan.days().get(day).stops()) {
+        if (stop.kind() == PlannedStop.Kind.VISIT) {
+          now.put(stop.visitId(), day);
+        }
+      }
+    }
+    List<Move> moved = new ArrayList<>();
+    now.forEach(
+        (id, day) -> {
+          Integer was = placed.get(id);
+          if (was != null && !was.equals(day)) {
+            moved.add(new Move(id, was, day));
+          }
+        });
+    return new WeekOffer(
+        Verdict.FITS,
+        plan,
+        best,
+        OptionalInt.of(now.get(question.newcomer().id())),
+        plan.costSixtieths() - costBefore(),
+        moved);
+  }
+
+  /** The planned bookings and the newcomer, all to be served. */
+  WeekRequest request(FitQuestion question) {
+    List<WeekBooking> bookings = new ArrayList<>();
+    for (WeekBooking booking : week.bookings()) {
+      Integer day = placed.get(booking.id());
+      if (day != null) {
+        bookings.add(
+            forced(
+                booking.id(),
+                fixed.contains(booking.id())
+                    ? List.of(FitWeek.on(booking, day).orElseThrow())
+                    : booking.choices()));
+      }
+    }
+    bookings.add(forced(question.newcomer().id(), question.newcomer().choices()));
+    return new WeekRequest(asked, bookings, week.prices(), week.seed(), question.otherDaysEffort());
+  }
+
+  private static WeekBooking forced(String id, List<DayChoice> choices) {
+    List<DayChoice> booked =
+        choices.stream()
+            .map(
+                choice ->
+                    new DayChoice(
+                        choice.day(), FitWeek.booked(choice.visit()), choice.extraSixtieths()))
+            .toList();
+    return new WeekBooking(id, true, 0, booked);
+  }
+
+  private long costBefore() {
+    long cost = before.stream().mapToLong(PlannedVanDay::sumSixtieths).sum();
+    for (WeekBooking booking : week.bookings()) {
+      Integer day = placed.get(booking.id());
+      cost += day == null ? 0 : FitWeek.on(booking, day).orElseThrow().extraSixtieths();
+    }
+    return cost;
+  }
+}
