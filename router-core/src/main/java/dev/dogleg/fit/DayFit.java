@@ -10,6 +10,7 @@ import dev.dogleg.itinerary.PlannedStop;
 import dev.dogleg.itinerary.Visit;
 import dev.dogleg.itinerary.WeekDay;
 import dev.dogleg.itinerary.WeekRequest;
+import dev.dogleg.plan.DayPlanner;
 import dev.dogleg.plan.RoomChanges;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -23,11 +24,11 @@ import java.util.function.ToIntFunction;
 /**
  * Tier A on one van-day: all its visits stay, the newcomer is forced in.
  *
- * <p>Maintainers: the newcomer stands on the waiting list at a price of 2^38, above the cost of any
- * day, so that it is served just where the booked visits leave room; where they do not, the day
- * planner's reason speaks of it and of nobody else.
+ * <p>Maintainers: for its reasons the day planner is asked with the newcomer on the waiting list,
+ * so that they speak of it and of nobody else.
  */
 final class DayFit {
+  /** Above the cost of any day. */
   private static final long MUST_SIXTIETHS = 1L << 38;
 
   private final WeekRequest week;
@@ -35,17 +36,21 @@ final class DayFit {
   private final PlannedVanDay before;
   private final DayChoice choice;
   private final DayRequest request;
-  private final SolvedDay solved;
+  private final SolvedDay.Outcome outcome;
 
   private DayFit(WeekRequest week, WeekDay day, PlannedVanDay before, DayChoice choice) {
     this.week = week;
     this.day = day;
     this.before = before;
     this.choice = choice;
+    request = asking(FitWeek.booked(choice.visit()));
+    outcome = SolvedDay.of(request);
+  }
+
+  private DayRequest asking(Visit newcomer) {
     List<Visit> visits = new ArrayList<>(before.visits());
-    visits.add(choice.visit().waiting(MUST_SIXTIETHS));
-    request = PlannedVanDay.request(week, day, visits);
-    solved = SolvedDay.of(request);
+    visits.add(newcomer);
+    return PlannedVanDay.request(week, day, visits);
   }
 
   static DayFit of(WeekRequest week, WeekDay day, PlannedVanDay before, DayChoice choice) {
@@ -58,16 +63,19 @@ final class DayFit {
 
   /** {@return whether the day serves the newcomer and all it had} */
   boolean fits() {
-    return solved.plan().noRoom().isEmpty();
+    return outcome.day().isPresent();
   }
 
   /** {@return what the newcomer costs the day, where it fits} */
   long extraCostSixtieths() {
-    return solved.sumSixtieths() - before.sumSixtieths() + choice.extraSixtieths();
+    return outcome.day().orElseThrow().sumSixtieths()
+        - before.sumSixtieths()
+        + choice.extraSixtieths();
   }
 
   /** The offer, where it fits. */
   Offer offer() {
+    SolvedDay solved = outcome.day().orElseThrow();
     DayPlan after = solved.plan();
     return new Offer(
         choice.day(),
@@ -125,24 +133,23 @@ final class DayFit {
   /**
    * Why not, where it does not fit.
    *
-   * @param withChange whether the smallest change is sought
+   * @param why whether reason and smallest change are sought
    */
-  NoDay noDay(boolean withChange) {
-    NoRoom reason =
-        solved.plan().noRoom().stream()
+  NoDay noDay(boolean why) {
+    if (!why || !outcome.neverFits()) {
+      return new NoDay(choice.day(), outcome.neverFits(), Optional.empty(), Optional.empty());
+    }
+    Optional<NoRoom> reason =
+        DayPlanner.plan(asking(choice.visit().waiting(MUST_SIXTIETHS))).noRoom().stream()
             .filter(one -> one.visitId().equals(choice.visit().id()))
-            .findFirst()
-            .orElseGet(
-                () -> new NoRoom(choice.visit().id(), NoRoom.Why.NOT_FOUND, "", 0, List.of()));
-    NoDay plain = new NoDay(choice.day(), reason, Optional.empty());
-    return withChange && plain.proven()
-        ? new NoDay(
-            choice.day(),
-            reason,
-            new RoomChanges(week.prices(), week.seed(), () -> false)
-                .smallest(
-                    choice.day(), day, before.visits(), choice.visit(), RoomChanges.MOST_MINUTES))
-        : plain;
+            .findFirst();
+    RoomChanges changes = new RoomChanges(week.prices(), week.seed(), () -> false);
+    return new NoDay(
+        choice.day(),
+        true,
+        reason,
+        changes.smallest(
+            choice.day(), day, before.visits(), choice.visit(), RoomChanges.MOST_MINUTES));
   }
 
   private static List<PlannedStop> visits(DayPlan plan) {

@@ -9,20 +9,16 @@ import java.util.Optional;
  * A van-day on which a newcomer does not fit while everything else stays.
  *
  * @param day number of the van-day
- * @param reason the rule that blocks and by how much, or the visits that leave no room
+ * @param proven whether it is proven that it does not fit
+ * @param reason the rule that blocks and by how much, or the visits that leave no room; worked out
+ *     where no van-day of the question has room, empty otherwise
  * @param change the smallest move of one time that makes room, verified by planning the day again;
- *     empty where none of up to four hours does, and where some other van-day has room
+ *     sought where the reason is; empty where none of up to four hours does
  */
-public record NoDay(int day, NoRoom reason, Optional<Change> change) {
+public record NoDay(int day, boolean proven, Optional<NoRoom> reason, Optional<Change> change) {
   /** Checks that nothing is null. */
   public NoDay {
     Objects.requireNonNull(reason, "reason");
     Objects.requireNonNull(change, "change");
-  }
-
-  /** {@return whether it is proven that it does not fit} */
-  public boolean proven() {
-    return reason.why() == NoRoom.Why.IMPOSSIBLE_ALONE
-        || reason.why() == NoRoom.Why.IMPOSSIBLE_TOGETHER;
   }
 }

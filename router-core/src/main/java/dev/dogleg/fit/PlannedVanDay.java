@@ -30,7 +30,7 @@ public record PlannedVanDay(
   static PlannedVanDay of(WeekRequest week, int number, List<Visit> visits) {
     WeekDay day = week.days().get(number);
     DayRequest request = request(week, day, visits);
-    SolvedDay solved = SolvedDay.of(request);
+    SolvedDay solved = SolvedDay.planned(request);
     if (solved.plan().leftOutBooked() > 0) {
       throw new IllegalArgumentException(
           "van-day " + number + " cannot serve all it has: " + solved.plan().noRoom());

@@ -74,13 +74,32 @@ public final class SetDays {
    * @return the day; empty where none serves them all, or none was found within the effort
    */
   public Optional<Best> best(int[] visits, long effort) {
-    WorkMeter meter = new WorkMeter(effort, () -> false);
-    DayAnswer answer = answer(visits, meter);
+    return room(visits, effort).best();
+  }
+
+  /**
+   * Whether a day serves a set, and the best that does.
+   *
+   * @param best the day; empty where none was found
+   * @param neverFits whether it is proven that no day serves the set
+   */
+  public record Room(Optional<Best> best, boolean neverFits) {}
+
+  /**
+   * Whether a day serves a set, and the best that does.
+   *
+   * @param visits the visits that must be served, rising, at most {@link #MOST}; waiting-list
+   *     visits too
+   * @param effort limit in solver steps
+   * @return the day, or whether there is none
+   */
+  public Room room(int[] visits, long effort) {
+    DayAnswer answer = answer(visits, new WorkMeter(effort, () -> false));
     if (answer.value() >= DayValue.BOOKED) {
-      return Optional.empty();
+      return new Room(Optional.empty(), answer.lowerBound() >= DayValue.BOOKED);
     }
     boolean proven = answer.lowerBound() >= answer.value();
-    return Optional.of(new Best(answer.value(), answer.order(), proven));
+    return new Room(Optional.of(new Best(answer.value(), answer.order(), proven)), false);
   }
 
   /**

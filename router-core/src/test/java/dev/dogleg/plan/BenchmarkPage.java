@@ -5,10 +5,17 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 
 /** Writes one section of {@code docs/BENCHMARKS.md}, leaving the others as they are. */
-final class BenchmarkPage {
+public final class BenchmarkPage {
   private BenchmarkPage() {}
 
-  static void write(String title, String text) throws IOException {
+  /**
+   * Writes a section.
+   *
+   * @param title its title
+   * @param text what stands under it
+   * @throws IOException where the page cannot be written
+   */
+  public static void write(String title, String text) throws IOException {
     Path page = Path.of(System.getProperty("dogleg.root", ".")).resolve("docs/BENCHMARKS.md");
     String old = Files.exists(page) ? Files.readString(page) : "# Benchmarks\n";
     String head = "## " + title + "\n";
@@ -19,7 +26,8 @@ final class BenchmarkPage {
     Files.writeString(page, before + head + "\n" + text.strip() + "\n\n" + after);
   }
 
-  static String machine() {
+  /** {@return on what it was measured} */
+  public static String machine() {
     return "Java %s, %d processors, processor seconds of the one thread (other work ran beside)."
         .formatted(Runtime.version().feature(), Runtime.getRuntime().availableProcessors());
   }
