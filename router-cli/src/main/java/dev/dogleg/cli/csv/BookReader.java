@@ -63,6 +63,35 @@ public final class BookReader {
     return new BookReader(options).read(path);
   }
 
+  /**
+   * Reads newcomers: wide bookings under the card, tables and corrected addresses of a book.
+   *
+   * @param file wide bookings, undated where no day is meant
+   * @param folder folder of the book
+   * @param book the book as read
+   * @return a book of the newcomers alone, and all faults of the file
+   */
+  public static ReadBook newcomers(TextFile file, Path folder, ReadBook book) {
+    BookReader reader = new BookReader(ReadOptions.of(book.tables()));
+    Table places = reader.optional(folder, PLACES, Column.PLACES);
+    // What is wrong with the corrections was said when the book was read.
+    Faults own = new Faults();
+    Table bookings = TableReader.read(file, Column.BOOKINGS, own).orElse(Table.none(file.name()));
+    return new BookBuilder(ReadOptions.of(book.tables()), book.tables(), book.card(), own)
+        .build(
+            new BookTables(
+                bookings,
+                Table.none(CLIENTS),
+                Table.none(PETS),
+                places,
+                Table.none(DAYS),
+                Table.none(RULES),
+                Table.none(ERRANDS),
+                Table.none(ZONES),
+                ZoneAreas.none(),
+                ToldBook.NOTHING));
+  }
+
   private ReadBook read(Path path) {
     boolean alone = Files.exists(path) && !Files.isDirectory(path);
     Path folder = alone ? path.toAbsolutePath().getParent() : path;

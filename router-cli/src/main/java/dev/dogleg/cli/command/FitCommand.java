@@ -1,0 +1,126 @@
+package dev.dogleg.cli.command;
+
+import dev.dogleg.cli.command.Newcomers.Described;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Answers: can you take my dog? */
+@Command(
+    name = "fit",
+    description = "Can you take my dog? Yes, when, and at what cost to the day; or no, and why.",
+    mixinStandardHelpOptions = true)
+final class FitCommand implements Callable<Integer> {
+  private final Surroundings surroundings;
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(
+      arity = "0..2",
+      paramLabel = "ADDRESS BOOK",
+      description =
+          "The newcomer's address, then the book folder (default: the current folder). With"
+              + " --client the book alone.")
+  private String[] words = {};
+
+  @Option(
+      names = "--client",
+      paramLabel = "NEW.csv",
+      description = "Newcomers, a row each: client,pet,address,breed,size,coat,service,when,price.")
+  private Path client;
+
+  @Option(names = "--name", paramLabel = "NAME", description = "Who calls. Default: Newcomer.")
+  private String name = "Newcomer";
+
+  @Option(names = "--pet", paramLabel = "NAME", description = "The pet's name. Default: Pet.")
+  private String pet = "Pet";
+
+  @Option(names = "--breed", paramLabel = "WORDS", description = "Breed, or words for it.")
+  private String breed = "";
+
+  @Option(names = "--size", paramLabel = "SIZE", description = "Weight or size word.")
+  private String size = "";
+
+  @Option(names = "--coat", paramLabel = "COAT", description = "Coat type.")
+  private String coat = "";
+
+  @Option(names = "--service", paramLabel = "SERVICE", description = "What is to be done.")
+  private String service = "";
+
+  @Option(names = "--when", paramLabel = "WHEN", description = "For example: Tue after 2.")
+  private String when = "";
+
+  @Option(names = "--price", paramLabel = "PRICE", description = "What the groom earns.")
+  private String price = "";
+
+  @Option(
+      names = "--top",
+      paramLabel = "N",
+      description = "So many offers are shown, 1..20. Default: 3.")
+  private int top = 3;
+
+  @Option(
+      names = "--other-days",
+      description = "Plan the whole week anew too, so that others may change their day.")
+  private boolean otherDays;
+
+  @Option(
+      names = "--effort",
+      paramLabel = "STEPS",
+      description = "Limit of that in solver steps. Default: 100000000.")
+  private long effort = dev.dogleg.fit.FitQuestion.USUAL_EFFORT;
+
+  @Option(names = "--json", description = "Print the answers as JSON.")
+  private boolean json;
+
+  @Option(
+      names = "--plan",
+      paramLabel = "PLAN.csv",
+      description = "The planned days. Default: BOOK/plan/plan.csv.")
+  private Path plan;
+
+  @Option(names = "--map", paramLabel = "FILE", description = "Map file; wins over the card's.")
+  private Path map;
+
+  FitCommand(Surroundings surroundings) {
+    this.surroundings = surroundings;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    boolean file = client != null;
+    if (file ? words.length > 1 : words.length == 0 || words[0].isBlank()) {
+      throw usage("either an address, or --client NEW.csv; then the book");
+    }
+    if (top < 1 || top > 20 || effort < 1) {
+      throw usage("--top must lie in 1..20 and --effort be 1 or more");
+    }
+    int place = file ? 0 : 1;
+    Path book = words.length > place ? Path.of(words[place]) : Path.of("");
+    FitRun.Order order =
+        new FitRun.Order(
+            new BookChoice(book, map),
+            Optional.ofNullable(plan),
+            file
+                ? Optional.empty()
+                : Optional.of(
+                    new Described(words[0], name, pet, breed, size, coat, service, when, price)),
+            Optional.ofNullable(client),
+            top,
+            otherDays,
+            effort,
+            json);
+    return new FitRun(surroundings, order).run().number();
+  }
+
+  private ParameterException usage(String message) {
+    return new ParameterException(spec.commandLine(), message);
+  }
+}

@@ -1,0 +1,253 @@
+package dev.dogleg.cli.command;
+
+import dev.dogleg.cli.command.Newcomers.Described;
+import dev.dogleg.cli.console.Console;
+import dev.dogleg.cli.console.ExitCode;
+import dev.dogleg.cli.export.FitJson;
+import dev.dogleg.cli.export.FitSheet;
+import dev.dogleg.cli.export.FitText;
+import dev.dogleg.cli.export.PlanReader;
+import dev.dogleg.cli.export.PlanReader.PlacedRow;
+import dev.dogleg.cli.file.TextFile;
+import dev.dogleg.cli.prepare.EarlierPlan;
+import dev.dogleg.cli.prepare.MapInUse;
+import dev.dogleg.cli.prepare.PreparedWeek;
+import dev.dogleg.cli.prepare.WeekPreparation;
+import dev.dogleg.cli.terms.VanDay;
+import dev.dogleg.cli.terms.VanDays;
+import dev.dogleg.fault.Fault;
+import dev.dogleg.fault.FaultException;
+import dev.dogleg.fault.Faults;
+import dev.dogleg.fault.Severity;
+import dev.dogleg.fault.Where;
+import dev.dogleg.fit.FitAnswer;
+import dev.dogleg.fit.FitAnswer.Verdict;
+import dev.dogleg.fit.FitQuestion;
+import dev.dogleg.fit.FitQuestion.OtherDays;
+import dev.dogleg.fit.FitWeek;
+import dev.dogleg.itinerary.WeekBooking;
+import dev.dogleg.model.Book;
+import dev.dogleg.model.Booking;
+import dev.dogleg.plan.week.WeekPlanner;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/** What {@code fit} does: read book, plan and newcomers, ask about each, print. Writes nothing. */
+final class FitRun {
+
+  /**
+   * What was asked for on the command line.
+   *
+   * @param choice which book
+   * @param plan the planned days, or empty for {@code plan/plan.csv} of the book
+   * @param described the newcomer of the options, or empty
+   * @param newcomers file of newcomers, or empty
+   * @param top so many offers are shown
+   * @param otherDays whether tier B is always asked
+   * @param effort limit of tier B
+   * @param json whether to print JSON
+   */
+  record Order(
+      BookChoice choice,
+      Optional<Path> plan,
+      Optional<Described> described,
+      Optional<Path> newcomers,
+      int top,
+      boolean otherDays,
+      long effort,
+      boolean json) {}
+
+  private final Surroundings surroundings;
+  private final Console console;
+  private final Order order;
+  private final Faults faults = new Faults();
+
+  FitRun(Surroundings surroundings, Order order) {
+    this.surroundings = surroundings;
+    this.console = surroundings.console();
+    this.order = order;
+  }
+
+  /** Runs. */
+  ExitCode run() throws IOException {
+    Faults ofBook = new Faults();
+    Optional<BookInput> read = BookInput.read(order.choice(), false, ofBook);
+    if (read.isEmpty() || ofBook.stops()) {
+      faults.addAll(ofBook);
+      return stopped();
+    }
+    BookInput input = read.get();
+    Path file = order.plan().orElse(input.folder().resolve("plan").resolve("plan.csv"));
+    List<PlacedRow> rows =
+        TextFile.read(file, file.toString(), faults)
+            .map(text -> PlanReader.read(text.text(), file.toString(), faults))
+            .orElse(List.of());
+    Optional<Newcomers> newcomers =
+        Newcomers.of(order.described(), order.newcomers(), input, faults);
+    List<LocalDate> dates = dates(rows, input.book());
+    if (dates.isEmpty() && !faults.stops()) {
+      faults.add(
+          new Fault(
+              "no-planned-day",
+              Severity.STOP,
+              Where.file(file.toString()),
+              "",
+              "a plan with a day after today was expected",
+              "dogleg plan --from DATE --days 5"));
+    }
+    if (newcomers.isEmpty() || faults.stops()) {
+      return stopped();
+    }
+    try (MapInUse map = new MapInUse(input.map(), surroundings.cache(), console, faults)) {
+      return asked(input, newcomers.get(), EarlierPlan.of(rows), dates, map);
+    } catch (FaultException failed) {
+      failed.faults().forEach(faults::add);
+      return stopped();
+    }
+  }
+
+  /** Every day from the plan's first after today to its last: one without a row is free. */
+  private List<LocalDate> dates(List<PlacedRow> rows, Book book) {
+    LocalDate today = LocalDate.now(surroundings.clock().withZone(book.business().zone()));
+    TreeSet<LocalDate> dates = new TreeSet<>();
+    for (PlacedRow row : rows) {
+      date(row).filter(date -> date.isAfter(today)).ifPresent(dates::add);
+    }
+    return dates.isEmpty()
+        ? List.of()
+        : dates.first().datesUntil(dates.last().plusDays(1)).toList();
+  }
+
+  private static Optional<LocalDate> date(PlacedRow row) {
+    try {
+      return Optional.of(LocalDate.parse(row.row().date()));
+    } catch (DateTimeParseException unreadable) {
+      return Optional.empty();
+    }
+  }
+
+  private ExitCode asked(
+      BookInput input,
+      Newcomers newcomers,
+      EarlierPlan earlier,
+      List<LocalDate> dates,
+      MapInUse map) {
+    Book book = newcomers.joined();
+    List<VanDay> days = VanDays.of(book.business(), book.week().days(), dates);
+    Faults preparing = new Faults();
+    List<Booking> bookings =
+        WeekPreparation.candidates(book, days, dates, earlier, newcomers.rows(), preparing);
+    Optional<PreparedWeek> prepared =
+        WeekPreparation.of(
+            book,
+            bookings,
+            days,
+            earlier,
+            input.tables(),
+            map,
+            newcomers.rows(),
+            1,
+            WeekPlanner.USUAL_EFFORT,
+            preparing);
+    // What is wrong with the rest of the book was said when it was planned.
+    preparing.all().stream()
+        .filter(fault -> preparing.stops() || newcomers.concerns(fault))
+        .forEach(faults::add);
+    Set<String> asked = newcomers.bookings().stream().map(Booking::id).collect(Collectors.toSet());
+    List<WeekBooking> possible =
+        prepared.stream()
+            .flatMap(week -> week.request().bookings().stream())
+            .filter(booking -> asked.contains(booking.id().split(";")[0]))
+            .toList();
+    if (prepared.isEmpty() || possible.isEmpty()) {
+      return stopped();
+    }
+    PreparedWeek week = prepared.get();
+    FitWeek fit;
+    try {
+      fit = FitWeek.of(week.request(), week.before(), fixed(week));
+    } catch (IllegalArgumentException holdsNot) {
+      faults.add(
+          new Fault(
+              "plan-holds-not",
+              Severity.STOP,
+              Where.NOWHERE,
+              holdsNot.getMessage(),
+              "a plan whose days hold was expected",
+              "dogleg check --plan says why; dogleg plan plans anew"));
+      return stopped();
+    }
+    FitSheets sheets = new FitSheets(book, week, fit, earlier);
+    List<FitSheet> answers = new ArrayList<>();
+    for (WeekBooking one : possible) {
+      answers.add(
+          sheets.of(
+              one,
+              fit.ask(
+                  new FitQuestion(
+                      one,
+                      List.of(),
+                      order.top(),
+                      order.otherDays() ? OtherDays.ALWAYS : OtherDays.WHERE_NO_DAY_FITS,
+                      order.effort()))));
+    }
+    return shown(input, answers);
+  }
+
+  /** Stops that keep their day whoever comes: told and locked ones. */
+  private static Set<String> fixed(PreparedWeek week) {
+    Set<String> fixed = new HashSet<>();
+    week.bookings()
+        .forEach(
+            (id, bookings) -> {
+              if (bookings.stream()
+                  .anyMatch(one -> one.told().isPresent() || one.terms().lock().isPresent())) {
+                fixed.add(id);
+              }
+            });
+    return fixed;
+  }
+
+  private ExitCode shown(BookInput input, List<FitSheet> answers) {
+    if (order.json()) {
+      console.say(FitJson.of(answers));
+    } else {
+      for (FitSheet sheet : answers) {
+        FitText.lines(sheet).forEach(console::say);
+        console.say("");
+      }
+      console.say(PlanNotes.attribution(input.map()));
+      console.say("Nothing was written: whoever is taken goes into the book.");
+    }
+    String report = FaultReport.of(faults.all(), false);
+    if (!report.isEmpty()) {
+      console.warn(report);
+    }
+    return ending(answers);
+  }
+
+  /** The worst of all answers: not found before proven before yes. */
+  private static ExitCode ending(List<FitSheet> answers) {
+    List<Verdict> verdicts =
+        answers.stream().map(FitSheet::answer).map(FitAnswer::verdict).toList();
+    if (verdicts.contains(Verdict.NOT_FOUND)) {
+      return ExitCode.NOT_FOUND;
+    }
+    return verdicts.contains(Verdict.NEVER_FITS) ? ExitCode.NO_FIT : ExitCode.DONE;
+  }
+
+  private ExitCode stopped() {
+    console.warn(FaultReport.of(faults.all(), true));
+    console.warn("Nothing was answered, and nothing was written.");
+    return ExitCode.STOPPED;
+  }
+}

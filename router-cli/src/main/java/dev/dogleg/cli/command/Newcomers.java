@@ -1,0 +1,200 @@
+package dev.dogleg.cli.command;
+
+import dev.dogleg.cli.csv.BookReader;
+import dev.dogleg.cli.csv.Column;
+import dev.dogleg.cli.csv.ReadBook;
+import dev.dogleg.cli.csv.Sources;
+import dev.dogleg.cli.export.CsvText;
+import dev.dogleg.cli.file.TextFile;
+import dev.dogleg.cli.prepare.RowFinder;
+import dev.dogleg.fault.Fault;
+import dev.dogleg.fault.Faults;
+import dev.dogleg.fault.Severity;
+import dev.dogleg.fault.Where;
+import dev.dogleg.model.Book;
+import dev.dogleg.model.Booking;
+import dev.dogleg.model.Client;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Who asks to be taken, read like the rows of a wide book, and the book with them in it. */
+final class Newcomers {
+  /** Name of the command line in faults. */
+  static final String COMMAND_LINE = "command line";
+
+  private final BookInput input;
+  private final ReadBook read;
+  private final String file;
+
+  /**
+   * A newcomer as the options say.
+   *
+   * @param address as typed
+   * @param name who calls
+   * @param pet the pet's name
+   * @param breed breed or words, may be empty
+   * @param size may be empty
+   * @param coat may be empty
+   * @param service may be empty
+   * @param when may be empty
+   * @param price may be empty
+   */
+  record Described(
+      String address,
+      String name,
+      String pet,
+      String breed,
+      String size,
+      String coat,
+      String service,
+      String when,
+      String price) {
+    TextFile asFile() {
+      return new TextFile(
+          COMMAND_LINE,
+          CsvText.line(
+                  List.of(
+                      "client", "pet", "address", "breed", "size", "coat", "service", "when",
+                      "price"))
+              + CsvText.line(List.of(name, pet, address, breed, size, coat, service, when, price)));
+    }
+  }
+
+  private Newcomers(BookInput input, ReadBook read, String file) {
+    this.input = input;
+    this.read = read;
+    this.file = file;
+  }
+
+  /** Reads newcomers; empty where a fault stops the run. */
+  static Optional<Newcomers> of(
+      Optional<Described> described, Optional<Path> csv, BookInput input, Faults faults) {
+    Optional<TextFile> text =
+        described
+            .map(Described::asFile)
+            .or(() -> csv.flatMap(path -> TextFile.read(path, path.toString(), faults)));
+    if (text.isEmpty()) {
+      return Optional.empty();
+    }
+    ReadBook read = BookReader.newcomers(text.get(), input.folder(), input.read());
+    faults.addAll(read.faults());
+    if (read.book().isEmpty() || faults.stops()) {
+      return Optional.empty();
+    }
+    Newcomers newcomers = new Newcomers(input, read, text.get().name());
+    newcomers.knownAlready(faults);
+    if (newcomers.bookings().isEmpty()) {
+      faults.add(
+          new Fault(
+              "no-newcomer",
+              Severity.STOP,
+              Where.file(newcomers.file),
+              "",
+              "at least one row that can be read was expected",
+              ""));
+    }
+    return faults.stops() ? Optional.empty() : Optional.of(newcomers);
+  }
+
+  /** Newcomers with the id of somebody in the book would be taken for that one. */
+  private void knownAlready(Faults faults) {
+    Book book = input.book();
+    Set<String> known = new HashSet<>();
+    book.clients().forEach(client -> known.add(client.id()));
+    Book own = read.book().orElseThrow();
+    for (Client client : own.clients()) {
+      if (known.contains(client.id())) {
+        faults.add(
+            new Fault(
+                "known-client",
+                Severity.STOP,
+                read.sources().client(client.id(), Column.CLIENT),
+                client.name(),
+                "a client whom the book does not have was expected",
+                "add a booking to the book and plan, or give another name"));
+      }
+    }
+  }
+
+  /** {@return the newcomers' bookings in the order of their rows} */
+  List<Booking> bookings() {
+    return read.book().orElseThrow().bookings();
+  }
+
+  /** {@return the book with the newcomers in it} */
+  Book joined() {
+    Book book = input.book();
+    Book own = read.book().orElseThrow();
+    return new Book(
+        book.business(),
+        both(book.clients(), own.clients()),
+        both(book.pets(), own.pets()),
+        both(book.bookings(), own.bookings()),
+        book.week());
+  }
+
+  private static <T> List<T> both(List<T> one, List<T> other) {
+    List<T> all = new ArrayList<>(one);
+    all.addAll(other);
+    return all;
+  }
+
+  /** Whether a fault speaks of a newcomer. */
+  boolean concerns(Fault fault) {
+    return fault.where().file().equals(file);
+  }
+
+  /** {@return where things of the book and of the newcomers stand} */
+  RowFinder rows() {
+    RowFinder book = input.rows();
+    Sources sources = read.sources();
+    Book own = read.book().orElseThrow();
+    Set<String> ids = new HashSet<>();
+    own.clients().forEach(client -> ids.add(client.id()));
+    own.bookings().forEach(booking -> ids.add(booking.id()));
+    return new RowFinder() {
+      @Override
+      public Where client(String clientId) {
+        return ids.contains(clientId)
+            ? sources.client(clientId, Column.ADDRESS)
+            : book.client(clientId);
+      }
+
+      @Override
+      public Where booking(String bookingId) {
+        return ids.contains(bookingId)
+            ? sources.booking(bookingId, Column.WHEN)
+            : book.booking(bookingId);
+      }
+
+      @Override
+      public Where home(String groomerId) {
+        return book.home(groomerId);
+      }
+
+      @Override
+      public Where rule(String name) {
+        return book.rule(name);
+      }
+
+      @Override
+      public Where zone(String name) {
+        return book.zone(name);
+      }
+
+      @Override
+      public Where errand(String errandId) {
+        return book.errand(errandId);
+      }
+
+      @Override
+      public Where waterPlaces() {
+        return book.waterPlaces();
+      }
+    };
+  }
+}
