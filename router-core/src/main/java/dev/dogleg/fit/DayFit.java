@@ -79,6 +79,7 @@ final class DayFit {
     DayPlan after = solved.plan();
     return new Offer(
         choice.day(),
+        request,
         before.plan(),
         after,
         solved.proven(),

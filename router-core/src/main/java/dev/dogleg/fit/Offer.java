@@ -2,6 +2,7 @@ package dev.dogleg.fit;
 
 import dev.dogleg.arrival.TimeToTell;
 import dev.dogleg.itinerary.DayPlan;
+import dev.dogleg.itinerary.DayRequest;
 import dev.dogleg.itinerary.PlannedStop;
 import java.util.List;
 import java.util.Objects;
@@ -10,6 +11,7 @@ import java.util.Objects;
  * A van-day on which a newcomer fits while all other van-days stay as they are.
  *
  * @param day number of the van-day
+ * @param request the day as it was asked: all its visits and the newcomer, booked
  * @param before the day without the newcomer, the best of its visits
  * @param after the day with it, all its visits kept
  * @param proven whether no order of these visits is better
@@ -21,6 +23,7 @@ import java.util.Objects;
  */
 public record Offer(
     int day,
+    DayRequest request,
     DayPlan before,
     DayPlan after,
     boolean proven,
@@ -30,6 +33,7 @@ public record Offer(
     DayChange changes) {
   /** Checks that nothing is null. */
   public Offer {
+    Objects.requireNonNull(request, "request");
     Objects.requireNonNull(before, "before");
     Objects.requireNonNull(after, "after");
     Objects.requireNonNull(toTell, "toTell");

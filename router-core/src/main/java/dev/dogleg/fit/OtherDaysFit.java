@@ -44,12 +44,14 @@ final class OtherDaysFit {
   }
 
   WeekOffer solve(FitQuestion question) {
-    WeekPlan plan = WeekPlanner.plan(request(question));
+    WeekRequest request = request(question);
+    WeekPlan plan = WeekPlanner.plan(request);
     boolean best = plan.proof().kind() == Proof.Kind.PROVEN_BEST;
     if (plan.leftOutCounted() > 0) {
       boolean none = best || plan.proof().leftOutBound() > 0;
       return new WeekOffer(
           none ? Verdict.NEVER_FITS : Verdict.NOT_FOUND,
+          request,
           plan,
           none,
           OptionalInt.empty(),
@@ -74,6 +76,7 @@ final class OtherDaysFit {
         });
     return new WeekOffer(
         Verdict.FITS,
+        request,
         plan,
         best,
         OptionalInt.of(now.get(question.newcomer().id())),
@@ -82,7 +85,7 @@ final class OtherDaysFit {
   }
 
   /** The planned bookings and the newcomer, all to be served. */
-  WeekRequest request(FitQuestion question) {
+  private WeekRequest request(FitQuestion question) {
     List<WeekBooking> bookings = new ArrayList<>();
     for (WeekBooking booking : week.bookings()) {
       Integer day = placed.get(booking.id());

@@ -1,6 +1,7 @@
 package dev.dogleg.fit;
 
 import dev.dogleg.itinerary.WeekPlan;
+import dev.dogleg.itinerary.WeekRequest;
 import java.util.List;
 import java.util.Objects;
 import java.util.OptionalInt;
@@ -10,6 +11,7 @@ import java.util.OptionalInt;
  * their day.
  *
  * @param verdict whether it fits so
+ * @param request the week as it was asked: the planned bookings and the newcomer, all counted
  * @param plan the week found; where it does not fit, one that leaves somebody out
  * @param proven whether no such week is better, or that there is none
  * @param day van-day of the newcomer, where it fits
@@ -19,6 +21,7 @@ import java.util.OptionalInt;
  */
 public record WeekOffer(
     FitAnswer.Verdict verdict,
+    WeekRequest request,
     WeekPlan plan,
     boolean proven,
     OptionalInt day,
@@ -27,6 +30,7 @@ public record WeekOffer(
   /** Checks that nothing is null. */
   public WeekOffer {
     Objects.requireNonNull(verdict, "verdict");
+    Objects.requireNonNull(request, "request");
     Objects.requireNonNull(plan, "plan");
     Objects.requireNonNull(day, "day");
     moved = List.copyOf(moved);

@@ -1,5 +1,7 @@
 package dev.dogleg.cli.command;
 
+import dev.dogleg.audit.DayAudit;
+import dev.dogleg.audit.WeekAudit;
 import dev.dogleg.cli.command.Newcomers.Described;
 import dev.dogleg.cli.console.Console;
 import dev.dogleg.cli.console.ExitCode;
@@ -25,6 +27,8 @@ import dev.dogleg.fit.FitAnswer.Verdict;
 import dev.dogleg.fit.FitQuestion;
 import dev.dogleg.fit.FitQuestion.OtherDays;
 import dev.dogleg.fit.FitWeek;
+import dev.dogleg.fit.Offer;
+import dev.dogleg.itinerary.Finding;
 import dev.dogleg.itinerary.WeekBooking;
 import dev.dogleg.model.Book;
 import dev.dogleg.model.Booking;
@@ -200,7 +204,31 @@ final class FitRun {
                       order.otherDays() ? OtherDays.ALWAYS : OtherDays.WHERE_NO_DAY_FITS,
                       order.effort()))));
     }
+    List<String> findings = findings(answers);
+    if (!findings.isEmpty()) {
+      console.warn("Dogleg's own fault: its audit does not pass an answer.");
+      findings.forEach(finding -> console.warn("  " + finding));
+      return ExitCode.OWN_FAULT;
+    }
     return shown(input, answers);
+  }
+
+  /** What the independent audit says of every day and week offered: nothing, or none is shown. */
+  private static List<String> findings(List<FitSheet> sheets) {
+    List<Finding> findings = new ArrayList<>();
+    for (FitSheet sheet : sheets) {
+      for (Offer offer : sheet.answer().offers()) {
+        findings.addAll(DayAudit.check(offer.request(), offer.after()));
+      }
+      sheet
+          .answer()
+          .otherDays()
+          .ifPresent(
+              week ->
+                  WeekAudit.check(week.request(), week.plan())
+                      .forEach(one -> findings.add(one.finding())));
+    }
+    return findings.stream().map(one -> one.text() + " [" + one.code() + "]").toList();
   }
 
   /** Stops that keep their day whoever comes: told and locked ones. */

@@ -103,6 +103,8 @@ final class FitSheets {
         newcomer.choices().get(0).visit().serviceSeconds(),
         spread,
         guessed.stream()
+            // What kind of animal it is follows from the breed; it is no matter of a call.
+            .filter(fact -> fact != PetFact.SPECIES)
             .map(fact -> fact.name().toLowerCase(Locale.ROOT).replace('_', ' '))
             .toList());
   }

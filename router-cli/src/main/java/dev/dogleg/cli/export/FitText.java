@@ -22,6 +22,8 @@ public final class FitText {
   private static final int COLUMNS = 80;
   private static final DateTimeFormatter DATE =
       DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
+  private static final DateTimeFormatter CLOCK =
+      DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
 
   private final FitSheet sheet;
   private final FitAnswer answer;
@@ -105,7 +107,7 @@ public final class FitText {
     if (!minutes.guessed().isEmpty()) {
       say(
           "  ",
-          "A guess: " + String.join(", ", minutes.guessed()) + " not known. Ask, and ask again.");
+          "A guess: " + String.join(" and ", minutes.guessed()) + ". Ask, and the minutes narrow.");
     }
   }
 
@@ -119,7 +121,7 @@ public final class FitText {
             + ", "
             + day.groomer()
             + ": at the door "
-            + day.day().wallText(offer.newcomer().arriveSeconds())
+            + clock(offer.day(), offer.newcomer().arriveSeconds())
             + ", tell "
             + span(offer.day(), offer.toTell().arriveWithin())
             + " (kept in "
@@ -164,13 +166,12 @@ public final class FitText {
   }
 
   private String home(Offer offer) {
-    FitSheet.Day day = sheet.days().get(offer.day());
     List<PlannedStop> before = offer.before().stops();
     List<PlannedStop> after = offer.after().stops();
-    String now = day.day().wallText(after.get(after.size() - 1).arriveSeconds());
+    String now = clock(offer.day(), after.get(after.size() - 1).arriveSeconds());
     return before.isEmpty()
         ? now + " (a free day before)"
-        : day.day().wallText(before.get(before.size() - 1).arriveSeconds()) + " -> " + now;
+        : clock(offer.day(), before.get(before.size() - 1).arriveSeconds()) + " -> " + now;
   }
 
   private void shifts(Offer offer, FitSheet.Day day) {
@@ -200,7 +201,7 @@ public final class FitText {
   private String money(long sixtieths) {
     long cost = sheet.money().costMinor(sixtieths);
     String currency = sheet.money().currency().getCurrencyCode();
-    String text = "costs the day " + sheet.money().amount(cost) + " " + currency;
+    String text = "cost " + sheet.money().amount(cost) + " " + currency;
     if (sheet.money().priceMinor().isEmpty()) {
       return text + "; its price is not known";
     }
@@ -294,10 +295,10 @@ public final class FitText {
             "If others may change their day (told and locked ones stay): "
                 + day(day)
                 + ", at the door "
-                + sheet.days().get(day).day().wallText(stop.arriveSeconds())
+                + clock(day, stop.arriveSeconds())
                 + ".");
         say("  ", moves.isEmpty() ? "Nobody changes the day." : "Ask: " + moves + ".");
-        say("  ", "For the whole week it " + money(week.extraCostSixtieths()) + ".");
+        say("  ", "Over the whole week: " + money(week.extraCostSixtieths()) + ".");
         say("  ", week.proven() ? "No such week is better." : "Not proven, best so far.");
       }
       case NEVER_FITS ->
@@ -312,9 +313,11 @@ public final class FitText {
   }
 
   private String span(int number, TimeWindow span) {
-    return sheet.days().get(number).day().wallText(span.fromSeconds())
-        + "-"
-        + sheet.days().get(number).day().wallText(span.toSeconds());
+    return clock(number, span.fromSeconds()) + "-" + clock(number, span.toSeconds());
+  }
+
+  private String clock(int number, int seconds) {
+    return CLOCK.format(sheet.days().get(number).day().wallAt(seconds));
   }
 
   private static String signed(int seconds) {
