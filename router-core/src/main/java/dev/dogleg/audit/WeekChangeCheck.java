@@ -113,16 +113,7 @@ final class WeekChangeCheck {
         || others.stream().anyMatch(visit -> visit.id().equals(choice.visit().id()))) {
       return false;
     }
-    DayRequest asked = rows.asked(day, all);
-    DayRequest request =
-        new DayRequest(
-            shift,
-            all,
-            asked.travel(),
-            asked.prices(),
-            asked.terms(),
-            asked.seed(),
-            asked.effort());
+    DayRequest request = rows.asked(day, all).on(shift);
     RoomTerms terms = RoomTerms.of(request);
     return TogetherRoom.canTry(terms, all.size()) && !TogetherRoom.exists(request, terms, all);
   }

@@ -7,7 +7,6 @@ import dev.dogleg.itinerary.PlannedStop;
 import dev.dogleg.itinerary.PlannedStop.Kind;
 import dev.dogleg.itinerary.Visit;
 import dev.dogleg.itinerary.WeekBooking;
-import dev.dogleg.itinerary.WeekDay;
 import dev.dogleg.itinerary.WeekPlan;
 import dev.dogleg.itinerary.WeekRequest;
 import java.util.ArrayList;
@@ -81,15 +80,7 @@ final class WeekRows {
 
   /** A van-day asked for some visits. */
   DayRequest asked(int day, List<Visit> visits) {
-    WeekDay vanDay = request.days().get(day);
-    return new DayRequest(
-        vanDay.shift(),
-        visits,
-        vanDay.travel(),
-        request.prices(),
-        vanDay.terms(),
-        request.seed(),
-        request.effort());
+    return request.asking(day, visits);
   }
 
   /** A visit as one that must be served. */

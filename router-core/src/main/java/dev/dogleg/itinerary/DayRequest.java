@@ -85,4 +85,34 @@ public record DayRequest(
       long effort) {
     this(shift, visits, travel, prices, DayTerms.NONE, seed, effort);
   }
+
+  /**
+   * The same day asked for other visits.
+   *
+   * @param others visits to place
+   * @return the request
+   */
+  public DayRequest asking(List<Visit> others) {
+    return new DayRequest(shift, others, travel, prices, terms, seed, effort);
+  }
+
+  /**
+   * The same visits on another shift.
+   *
+   * @param other who works when
+   * @return the request
+   */
+  public DayRequest on(DayShift other) {
+    return new DayRequest(other, visits, travel, prices, terms, seed, effort);
+  }
+
+  /**
+   * The same day on other terms.
+   *
+   * @param other rules, water, balance, odds
+   * @return the request
+   */
+  public DayRequest under(DayTerms other) {
+    return new DayRequest(shift, visits, travel, prices, other, seed, effort);
+  }
 }

@@ -51,13 +51,24 @@ public record WeekRequest(
    * @return the visits of all choices of that day, in the order of the bookings, on its terms
    */
   public DayRequest asking(int number) {
-    WeekDay day = days.get(number);
     List<Visit> visits =
         bookings.stream()
             .flatMap(booking -> booking.choices().stream())
             .filter(choice -> choice.day() == number)
             .map(DayChoice::visit)
             .toList();
+    return asking(number, visits);
+  }
+
+  /**
+   * One van-day with some visits.
+   *
+   * @param number number of the van-day
+   * @param visits visits asked for
+   * @return the day on its terms
+   */
+  public DayRequest asking(int number, List<Visit> visits) {
+    WeekDay day = days.get(number);
     return new DayRequest(day.shift(), visits, day.travel(), prices, day.terms(), seed, effort);
   }
 }

@@ -30,18 +30,7 @@ final class Reasons {
     this.meter = meter;
     this.request = request;
     DayTerms passing = RoomTerms.passingOverCompany(request).terms();
-    room =
-        request.terms().none()
-            ? day
-            : DayModel.of(
-                new DayRequest(
-                    request.shift(),
-                    request.visits(),
-                    request.travel(),
-                    request.prices(),
-                    passing,
-                    request.seed(),
-                    request.effort()));
+    room = request.terms().none() ? day : DayModel.of(request.under(passing));
   }
 
   List<NoRoom> list() {

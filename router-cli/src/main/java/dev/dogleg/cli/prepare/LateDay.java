@@ -168,16 +168,7 @@ public record LateDay(PreparedDay day, List<Promise> promises, Set<String> movab
   }
 
   private static PreparedDay with(PreparedDay day, List<Visit> visits) {
-    DayRequest asked = day.request();
-    DayRequest request =
-        new DayRequest(
-            asked.shift(),
-            visits,
-            asked.travel(),
-            asked.prices(),
-            asked.terms(),
-            asked.seed(),
-            asked.effort());
+    DayRequest request = day.request().asking(visits);
     return new PreparedDay(
         day.groomer(), day.van(), request, day.places(), day.stops(), day.bookings());
   }

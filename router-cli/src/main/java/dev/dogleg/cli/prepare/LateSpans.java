@@ -65,7 +65,6 @@ public final class LateSpans {
         day.visits().stream()
             .map(visit -> broken.contains(visit.id()) ? visit.arriving(List.of(later)) : visit)
             .toList();
-    return new DayRequest(
-        day.shift(), visits, day.travel(), day.prices(), day.terms(), day.seed(), day.effort());
+    return day.asking(visits);
   }
 }

@@ -113,14 +113,7 @@ final class LateSearch {
   /** Liked hours and prices break no promise. */
   private static DayRequest mustOnly(DayRequest asked) {
     List<DayRule> must = asked.terms().rules().stream().filter(DayRule::must).toList();
-    return new DayRequest(
-        asked.shift(),
-        asked.visits(),
-        asked.travel(),
-        asked.prices(),
-        new DayTerms(must, asked.terms().water(), asked.terms().balance()),
-        asked.seed(),
-        asked.effort());
+    return asked.under(new DayTerms(must, asked.terms().water(), asked.terms().balance()));
   }
 
   private Found run(RestRequest rest) {

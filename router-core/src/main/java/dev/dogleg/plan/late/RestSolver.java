@@ -169,15 +169,7 @@ final class RestSolver {
       DayRequest all = rest.request(asked, rest.open(), keepOrder);
       List<Visit> visits =
           all.visits().stream().map(one -> one.id().equals(id) ? one.waiting(0) : one).toList();
-      DayRequest request =
-          new DayRequest(
-              all.shift(),
-              visits,
-              all.travel(),
-              all.prices(),
-              all.terms(),
-              all.seed(),
-              all.effort());
+      DayRequest request = all.asking(visits);
       // Whom the limits leave no second for does not even stand in the request.
       return DayPlanner.plan(request).noRoom().stream()
           .filter(one -> one.visitId().equals(id))
