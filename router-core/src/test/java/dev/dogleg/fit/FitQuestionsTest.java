@@ -29,7 +29,7 @@ import org.junit.jupiter.api.Test;
  */
 class FitQuestionsTest {
   private static final int WEEKS = Integer.getInteger("dogleg.fit.weeks", 1);
-  private static final int QUESTIONS = Integer.getInteger("dogleg.fit.questions", 15);
+  private static final int QUESTIONS = Integer.getInteger("dogleg.fit.questions", 12);
 
   /** Every so many questions tier B is planned from scratch too; 0 for never: seconds each. */
   private static final int OTHER_DAYS_EVERY = Integer.getInteger("dogleg.fit.otherDays", 0);
