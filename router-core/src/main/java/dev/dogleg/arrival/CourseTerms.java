@@ -21,6 +21,9 @@ public record CourseTerms(
   /** Points for times to tell. */
   public static final int FINE_DAY_POINTS = 21;
 
+  private static final int COARSE_STEP_SECONDS = 120;
+  private static final int COARSE_DAY_POINTS = 9;
+
   /** Checks the ranges. */
   public CourseTerms {
     services = Map.copyOf(services);
@@ -42,5 +45,16 @@ public record CourseTerms(
    */
   public static CourseTerms fine(Map<String, ServiceSpread> services, DaySpread day) {
     return new CourseTerms(services, day, FINE_STEP_SECONDS, FINE_DAY_POINTS);
+  }
+
+  /**
+   * Terms for odds of many days, coarser than those of times to tell.
+   *
+   * @param services spread of each visit's service, by visit id
+   * @param day spread of the day and of its drives
+   * @return the terms
+   */
+  public static CourseTerms coarse(Map<String, ServiceSpread> services, DaySpread day) {
+    return new CourseTerms(services, day, COARSE_STEP_SECONDS, COARSE_DAY_POINTS);
   }
 }

@@ -18,10 +18,6 @@ import java.util.stream.Collectors;
  * it can be added to a finished day without touching any bound.
  */
 public final class PromiseOdds {
-  /** Grid for prices, coarser than that of times to tell: many days are priced. */
-  private static final int STEP_SECONDS = 120;
-
-  private static final int DAY_POINTS = 9;
   private static final double PERMILLE = 1000;
 
   /** The coarse grid may be so far from the fine one by which times are told. */
@@ -39,14 +35,10 @@ public final class PromiseOdds {
    */
   public PromiseOdds(DayRequest request) {
     terms = request.terms().odds().orElseThrow();
-    CourseTerms coarse = new CourseTerms(terms.services(), terms.day(), STEP_SECONDS, DAY_POINTS);
+    CourseTerms coarse = CourseTerms.coarse(terms.services(), terms.day());
     course = ArrivalForecast.course(request, coarse);
     lastSeconds =
-        request.visits().stream().collect(Collectors.toMap(Visit::id, visit -> lastSecond(visit)));
-  }
-
-  private static int lastSecond(Visit visit) {
-    return visit.arriveWithin().get(visit.arriveWithin().size() - 1).toSeconds();
+        request.visits().stream().collect(Collectors.toMap(Visit::id, Visit::latestArrivalSeconds));
   }
 
   /**

@@ -120,7 +120,7 @@ final class TriedSets {
       for (DayChoice choice : bookings.get(i).choices()) {
         if (choice.day() == day) {
           numbers.add(i);
-          visits.add(WeekRows.booked(choice.visit()));
+          visits.add(choice.visit().mustServe());
           extra.add(choice.extraSixtieths());
         }
       }

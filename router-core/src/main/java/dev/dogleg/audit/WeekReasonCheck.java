@@ -51,7 +51,7 @@ final class WeekReasonCheck {
       found.day(day, "reason-other-visit", booking.id(), 1, 0, text);
       return;
     }
-    List<Visit> others = rows.visits(day).stream().map(WeekRows::booked).toList();
+    List<Visit> others = rows.visits(day).stream().map(Visit::mustServe).toList();
     if (others.size() >= DayRequest.MOST_VISITS) {
       return; // Said already: more visits than a day can be asked for.
     }

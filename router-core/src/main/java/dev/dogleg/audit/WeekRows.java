@@ -82,18 +82,4 @@ final class WeekRows {
   DayRequest asked(int day, List<Visit> visits) {
     return request.asking(day, visits);
   }
-
-  /** A visit as one that must be served. */
-  static Visit booked(Visit visit) {
-    return new Visit(
-        visit.id(),
-        visit.place(),
-        visit.serviceSeconds(),
-        true,
-        0,
-        visit.arriveWithin(),
-        visit.doneBySeconds(),
-        visit.vanWithin(),
-        visit.first());
-  }
 }

@@ -43,7 +43,7 @@ final class DayFit {
     this.day = day;
     this.before = before;
     this.choice = choice;
-    request = asking(FitWeek.booked(choice.visit()));
+    request = asking(choice.visit().mustServe());
     outcome = SolvedDay.of(request);
   }
 

@@ -21,20 +21,14 @@ import java.util.Optional;
 
 /** How sure the times of a planned day are, and which can be told. */
 final class DayOdds {
-  /** Grid of odds, coarser than that of times to tell: many days are looked at. */
-  private static final int STEP_SECONDS = 120;
-
-  private static final int DAY_POINTS = 9;
-
   private DayOdds() {}
 
   /** Odds of each door by the end of its last arrival window, thousandths, by visit. */
   static Map<String, Integer> kept(DayRequest request, DayPlan plan) {
-    CourseTerms terms =
-        new CourseTerms(services(request), spread(request), STEP_SECONDS, DAY_POINTS);
+    CourseTerms terms = CourseTerms.coarse(services(request), spread(request));
     Map<String, Integer> last = new HashMap<>();
     for (Visit visit : request.visits()) {
-      last.put(visit.id(), visit.arriveWithin().get(visit.arriveWithin().size() - 1).toSeconds());
+      last.put(visit.id(), visit.latestArrivalSeconds());
     }
     Map<String, Integer> kept = new HashMap<>();
     for (DoorArrival door : ArrivalForecast.of(request, plan.stops(), terms)) {

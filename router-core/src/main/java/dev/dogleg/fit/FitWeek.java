@@ -141,26 +141,12 @@ public final class FitWeek {
     return week.bookings().stream()
         .filter(booking -> placed.getOrDefault(booking.id(), -1) == number)
         .map(booking -> on(booking, number).orElseThrow().visit())
-        .map(FitWeek::booked)
+        .map(Visit::mustServe)
         .toList();
   }
 
   /** The choice of a booking on a van-day. */
   static Optional<DayChoice> on(WeekBooking booking, int day) {
     return booking.choices().stream().filter(choice -> choice.day() == day).findFirst();
-  }
-
-  /** A planned visit was agreed to, and stays. */
-  static Visit booked(Visit visit) {
-    return new Visit(
-        visit.id(),
-        visit.place(),
-        visit.serviceSeconds(),
-        true,
-        0,
-        visit.arriveWithin(),
-        visit.doneBySeconds(),
-        visit.vanWithin(),
-        visit.first());
   }
 }

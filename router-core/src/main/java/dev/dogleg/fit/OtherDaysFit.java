@@ -108,7 +108,7 @@ final class OtherDaysFit {
             .map(
                 choice ->
                     new DayChoice(
-                        choice.day(), FitWeek.booked(choice.visit()), choice.extraSixtieths()))
+                        choice.day(), choice.visit().mustServe(), choice.extraSixtieths()))
             .toList();
     return new WeekBooking(id, true, 0, booked);
   }

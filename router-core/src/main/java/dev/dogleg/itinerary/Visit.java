@@ -169,4 +169,19 @@ public record Visit(
         vanWithin,
         mustBeFirst);
   }
+
+  /**
+   * The same visit as one that must be served.
+   *
+   * @return the visit, booked
+   */
+  public Visit mustServe() {
+    return new Visit(
+        id, place, serviceSeconds, true, 0, arriveWithin, doneBySeconds, vanWithin, first);
+  }
+
+  /** {@return the end of its last arrival window: whoever arrives after it is late} */
+  public int latestArrivalSeconds() {
+    return arriveWithin.get(arriveWithin.size() - 1).toSeconds();
+  }
 }

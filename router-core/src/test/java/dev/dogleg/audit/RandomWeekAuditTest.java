@@ -194,7 +194,7 @@ class RandomWeekAuditTest {
   }
 
   private static DayRequest allBooked(DayRequest day) {
-    List<Visit> visits = day.visits().stream().map(WeekRows::booked).toList();
+    List<Visit> visits = day.visits().stream().map(Visit::mustServe).toList();
     return new DayRequest(
         day.shift(), visits, day.travel(), day.prices(), day.terms(), day.seed(), day.effort());
   }

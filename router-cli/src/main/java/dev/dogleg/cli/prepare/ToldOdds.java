@@ -40,7 +40,7 @@ public final class ToldOdds {
                 .filter(one -> one.id().equals(door.visitId()))
                 .findFirst()
                 .orElseThrow();
-        int end = visit.arriveWithin().get(visit.arriveWithin().size() - 1).toSeconds();
+        int end = visit.latestArrivalSeconds();
         percents.put(door.visitId(), door.arrival().permilleBy(end) / PERMILLE_PER_PERCENT);
       }
     }

@@ -80,13 +80,12 @@ final class RelaxedDay {
       service[j] = leastService(visit, kind);
       first[j] = visit.first();
       TimeWindow lastVan = visit.vanWithin().get(visit.vanWithin().size() - 1);
-      TimeWindow lastArrival = visit.arriveWithin().get(visit.arriveWithin().size() - 1);
       open[j] =
           Math.max(
               visit.arriveWithin().get(0).fromSeconds(), visit.vanWithin().get(0).fromSeconds());
       doneBy[j] = Math.min(visit.doneBySeconds(), lastVan.toSeconds());
       leaveBy[j] = Math.min(latestEnd, lastVan.toSeconds());
-      close[j] = Math.min(lastArrival.toSeconds(), doneBy[j] - service[j]);
+      close[j] = Math.min(visit.latestArrivalSeconds(), doneBy[j] - service[j]);
     }
     int[] wells =
         water

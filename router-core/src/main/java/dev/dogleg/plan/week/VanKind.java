@@ -57,7 +57,8 @@ final class VanKind {
       for (DayChoice choice : bookings.get(b).choices()) {
         if (choice.day() == number) {
           which.add(b);
-          visits.add(asked(choice.visit()));
+          // What leaving it out is worth is the week's matter.
+          visits.add(choice.visit().mustServe());
           extras.add(choice.extraSixtieths());
         }
       }
@@ -73,20 +74,6 @@ final class VanKind {
         which,
         visits,
         extras);
-  }
-
-  /** A visit that a chosen set serves: what leaving it out is worth is the week's matter. */
-  private static Visit asked(Visit visit) {
-    return new Visit(
-        visit.id(),
-        visit.place(),
-        visit.serviceSeconds(),
-        true,
-        0,
-        visit.arriveWithin(),
-        visit.doneBySeconds(),
-        visit.vanWithin(),
-        visit.first());
   }
 
   VanKind(int number, WeekDay day, List<Integer> vanDays, Likeness likeness, WeekModel week) {
