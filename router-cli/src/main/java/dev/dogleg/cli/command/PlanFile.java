@@ -6,8 +6,10 @@ import dev.dogleg.cli.file.TextFile;
 import dev.dogleg.fault.Fault;
 import dev.dogleg.fault.Faults;
 import dev.dogleg.fault.Severity;
+import dev.dogleg.fault.Where;
 import dev.dogleg.model.Booking;
 import dev.dogleg.model.Groomer;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -27,6 +29,17 @@ final class PlanFile {
 
   /** Reads a plan; empty where a fault stops. */
   static List<Group> read(Path file, BookInput input, Faults faults) {
+    if (!Files.exists(file)) {
+      faults.add(
+          new Fault(
+              "missing-file",
+              Severity.STOP,
+              Where.file(file.toString()),
+              "",
+              "there is no plan yet",
+              "make it first: dogleg plan " + input.folder()));
+      return List.of();
+    }
     Optional<TextFile> text = TextFile.read(file, file.toString(), faults);
     if (text.isEmpty()) {
       return List.of();

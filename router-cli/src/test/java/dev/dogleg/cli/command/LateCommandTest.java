@@ -117,4 +117,13 @@ class LateCommandTest {
     String after = late("--now", "14:10", "--done", "3").out();
     assertTrue(after.contains("> Call Wil Pask") && !after.contains("> Text Wil Pask"), after);
   }
+
+  @Test
+  void withoutAPlanItSaysHowToMakeOne() throws IOException {
+    Files.delete(book.resolve("plan/plan.csv"));
+    TestRun run = late("--now", "14:10", "--done", "3");
+    assertEquals(3, run.exit(), run.out());
+    String said = run.err().replaceAll("\\s+", " ");
+    assertTrue(said.contains("make it first: dogleg plan " + book), run.err());
+  }
 }
