@@ -41,6 +41,12 @@ final class WeekNeeds {
         add(needs, place, plain(rows.waterPlaces(), "the list"), Severity.STOP);
       }
     }
+    zones(needs, book, rows);
+    return needs;
+  }
+
+  /** Places from which zones count their minutes. */
+  static void zones(List<Need> needs, Book book, RowFinder rows) {
     for (Zone zone : book.week().zones()) {
       zone.from()
           .ifPresent(
@@ -51,7 +57,6 @@ final class WeekNeeds {
                       plain(rows.zone(zone.name()).at("from"), "the column from"),
                       Severity.STOP));
     }
-    return needs;
   }
 
   private static void ends(

@@ -62,6 +62,7 @@ final class WeekTerms {
   private final List<WeekStop> stops;
   private final List<DraftStop> drafts;
   private final WeekPlaces places;
+  private final InZone inZone;
   private final EarlierPlan earlier;
   private final RowFinder rows;
   private final Faults faults;
@@ -95,6 +96,7 @@ final class WeekTerms {
     this.earlier = earlier;
     this.rows = rows;
     this.faults = faults;
+    inZone = new InZone(places, days.stream().map(VanDay::van).distinct().toList());
   }
 
   /** The van-days with everything that binds them; shapes the stops on the way. */
@@ -300,23 +302,7 @@ final class WeekTerms {
 
   private boolean inside(Zone zone, DraftStop draft) {
     WeekStop stop = stops.stream().filter(s -> s.draft() == draft).findFirst().orElseThrow();
-    Door door = places.door(stop.place()).orElseThrow();
-    if (zone.holds(door.point()) || zone.holdsPostcode(stop.place().address())) {
-      return true;
-    }
-    if (zone.from().isEmpty()) {
-      return false;
-    }
-    int from = places.number(zone.from().get()).orElseThrow();
-    int to = places.number(stop.place()).orElseThrow();
-    return days.stream()
-        .map(VanDay::van)
-        .distinct()
-        .anyMatch(
-            van ->
-                places.reaches(van, from, to, to)
-                    && places.matrix(van).freeFlowSeconds(from, to)
-                        <= zone.withinSeconds().getAsInt());
+    return inZone.holds(zone, stop.place());
   }
 
   private List<WaterPlace> waterPlaces(VanDay day) {

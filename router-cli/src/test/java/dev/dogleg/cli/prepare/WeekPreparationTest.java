@@ -12,7 +12,6 @@ import dev.dogleg.cli.export.PlanReader;
 import dev.dogleg.cli.terms.VanDay;
 import dev.dogleg.cli.terms.VanDays;
 import dev.dogleg.fault.Faults;
-import dev.dogleg.fault.Where;
 import dev.dogleg.groom.StarterTables;
 import dev.dogleg.itinerary.DayChoice;
 import dev.dogleg.itinerary.DayRule;
@@ -266,43 +265,5 @@ class WeekPreparationTest {
     assertEquals(
         20_000,
         week.request().days().get(2).terms().water().orElseThrow().tank().freshMillilitres());
-  }
-
-  /** Where nothing in particular stands. */
-  private static final class Rows implements RowFinder {
-    @Override
-    public Where client(String clientId) {
-      return Where.row("bookings.csv", 2);
-    }
-
-    @Override
-    public Where booking(String bookingId) {
-      return Where.row("bookings.csv", 2);
-    }
-
-    @Override
-    public Where home(String groomerId) {
-      return Where.file("business.yaml");
-    }
-
-    @Override
-    public Where rule(String name) {
-      return Where.file("rules.csv").at(name);
-    }
-
-    @Override
-    public Where zone(String name) {
-      return Where.file("zones.csv").at(name);
-    }
-
-    @Override
-    public Where errand(String errandId) {
-      return Where.file("errands.csv");
-    }
-
-    @Override
-    public Where waterPlaces() {
-      return Where.file("business.yaml");
-    }
   }
 }
