@@ -24,10 +24,12 @@ public final class TimesToTell {
    * Spans for a whole day, told before it begins.
    *
    * @param request the day as it was planned; told times are its visits' arrival windows
-   * @param stops events of the planned day, from {@code LEAVE} to {@code HOME}; may be empty
+   * @param stops events of the planned day, from {@code LEAVE} to {@code HOME} or to an earlier
+   *     event, for a door's span hangs on nothing after it; may be empty
    * @param terms what varies
    * @param spans how spans are chosen
-   * @return one span a visit, in the order of the day, each within the window that the plan uses
+   * @return one span a visit of these events, in the order of the day, each within the window that
+   *     the plan uses
    */
   public static List<TimeToTell> eveningBefore(
       DayRequest request, List<PlannedStop> stops, CourseTerms terms, SpanTerms spans) {

@@ -12,6 +12,7 @@ import dev.dogleg.itinerary.WeekDay;
 import dev.dogleg.itinerary.WeekRequest;
 import dev.dogleg.plan.DayPlanner;
 import dev.dogleg.plan.RoomChanges;
+import dev.dogleg.schedule.LegMemory;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -33,18 +34,21 @@ final class DayFit {
 
   private final WeekRequest week;
   private final WeekDay day;
+  private final LegMemory legs;
   private final PlannedVanDay before;
   private final DayChoice choice;
   private final DayRequest request;
   private final SolvedDay.Outcome outcome;
 
-  private DayFit(WeekRequest week, WeekDay day, PlannedVanDay before, DayChoice choice) {
+  private DayFit(
+      WeekRequest week, WeekDay day, LegMemory legs, PlannedVanDay before, DayChoice choice) {
     this.week = week;
     this.day = day;
+    this.legs = legs;
     this.before = before;
     this.choice = choice;
     request = asking(choice.visit().mustServe());
-    outcome = SolvedDay.of(request);
+    outcome = SolvedDay.of(request, legs);
   }
 
   private DayRequest asking(Visit newcomer) {
@@ -53,8 +57,10 @@ final class DayFit {
     return PlannedVanDay.request(week, day, visits);
   }
 
-  static DayFit of(WeekRequest week, WeekDay day, PlannedVanDay before, DayChoice choice) {
-    return new DayFit(week, day, before, choice);
+  /** With what is known of the day's legs, also of those after its end. */
+  static DayFit of(
+      WeekRequest week, WeekDay day, LegMemory legs, PlannedVanDay before, DayChoice choice) {
+    return new DayFit(week, day, legs, before, choice);
   }
 
   int day() {
@@ -140,17 +146,16 @@ final class DayFit {
     if (!why || !outcome.neverFits()) {
       return new NoDay(choice.day(), outcome.neverFits(), Optional.empty(), Optional.empty());
     }
-    Optional<NoRoom> reason =
-        DayPlanner.plan(asking(choice.visit().waiting(MUST_SIXTIETHS))).noRoom().stream()
-            .filter(one -> one.visitId().equals(choice.visit().id()))
-            .findFirst();
+    NoRoom reason =
+        DayPlanner.whyNot(
+            asking(choice.visit().waiting(MUST_SIXTIETHS)), choice.visit().id(), legs);
     RoomChanges changes = new RoomChanges(week.prices(), week.seed(), () -> false);
     return new NoDay(
         choice.day(),
         true,
-        reason,
+        Optional.of(reason),
         changes.smallest(
-            choice.day(), day, before.visits(), choice.visit(), RoomChanges.MOST_MINUTES));
+            choice.day(), day, before.visits(), choice.visit(), RoomChanges.MOST_MINUTES, legs));
   }
 
   private static List<PlannedStop> visits(DayPlan plan) {

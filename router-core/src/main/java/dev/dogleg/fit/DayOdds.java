@@ -18,6 +18,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** How sure the times of a planned day are, and which can be told. */
 final class DayOdds {
@@ -41,21 +42,21 @@ final class DayOdds {
   static TimeToTell toTell(DayRequest request, DayPlan plan, String visitId) {
     SpanTerms spans = SpanTerms.EVENING_BEFORE;
     Optional<OddsTerms> odds = request.terms().odds();
+    List<PlannedStop> stops = plan.stops();
+    int at =
+        IntStream.range(0, stops.size())
+            .filter(k -> stops.get(k).kind() == PlannedStop.Kind.VISIT)
+            .filter(k -> stops.get(k).visitId().equals(visitId))
+            .findFirst()
+            .orElseThrow();
     List<TimeToTell> times =
         TimesToTell.eveningBefore(
             request,
-            plan.stops(),
+            stops.subList(0, at + 1),
             CourseTerms.fine(services(request), spread(request)),
             odds.map(terms -> spans.keeping(terms.keptPermille())).orElse(spans));
-    TimeToTell time =
-        times.stream().filter(one -> one.visitId().equals(visitId)).findFirst().orElseThrow();
-    int arrive =
-        plan.stops().stream()
-            .filter(stop -> stop.kind() == PlannedStop.Kind.VISIT)
-            .filter(stop -> stop.visitId().equals(visitId))
-            .findFirst()
-            .orElseThrow()
-            .arriveSeconds();
+    TimeToTell time = times.get(times.size() - 1);
+    int arrive = stops.get(at).arriveSeconds();
     return new TimeToTell(
         visitId,
         time.holding(arrive, spans.roundSeconds()),

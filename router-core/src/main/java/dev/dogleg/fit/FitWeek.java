@@ -7,6 +7,8 @@ import dev.dogleg.itinerary.WeekBooking;
 import dev.dogleg.itinerary.WeekDay;
 import dev.dogleg.itinerary.WeekPlan;
 import dev.dogleg.itinerary.WeekRequest;
+import dev.dogleg.plan.RoomChanges;
+import dev.dogleg.schedule.LegMemory;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -28,8 +30,12 @@ public final class FitWeek {
   private final Set<String> fixed;
   private final List<PlannedVanDay> days;
 
+  /** What is known of the legs of each of the week's van-days, from question to question. */
+  private final List<LegMemory> memories = new ArrayList<>();
+
   private FitWeek(WeekRequest week, Map<String, Integer> placed, Set<String> fixed) {
     this.week = week;
+    week.days().forEach(day -> memories.add(remembered(day)));
     this.placed = Map.copyOf(placed);
     this.fixed = Set.copyOf(fixed);
     days =
@@ -100,7 +106,10 @@ public final class FitWeek {
     List<DayFit> fits = new ArrayList<>();
     List<DayFit> noes = new ArrayList<>();
     for (DayChoice choice : question.newcomer().choices()) {
-      DayFit fit = DayFit.of(week, asked.get(choice.day()), days.get(choice.day()), choice);
+      WeekDay day = asked.get(choice.day());
+      LegMemory legs =
+          question.days().isEmpty() ? memories.get(choice.day()) : RoomChanges.legs(day);
+      DayFit fit = DayFit.of(week, day, legs, days.get(choice.day()), choice);
       (fit.fits() ? fits : noes).add(fit);
     }
     fits.sort(Comparator.comparingLong(DayFit::extraCostSixtieths).thenComparingInt(DayFit::day));
@@ -120,6 +129,21 @@ public final class FitWeek {
         tierB
             ? Optional.of(new OtherDaysFit(week, asked, placed, fixed, days).solve(question))
             : Optional.empty());
+  }
+
+  /** Van-days of the same travel times and span of the day remember together. */
+  private LegMemory remembered(WeekDay day) {
+    return IntStream.range(0, memories.size())
+        .filter(
+            other -> {
+              WeekDay before = week.days().get(other);
+              return before.travel() == day.travel()
+                  && before.shift().hours().equals(day.shift().hours())
+                  && before.shift().overtimeSeconds() == day.shift().overtimeSeconds();
+            })
+        .mapToObj(memories::get)
+        .findFirst()
+        .orElseGet(() -> RoomChanges.legs(day));
   }
 
   private void check(FitQuestion question, List<WeekDay> asked) {

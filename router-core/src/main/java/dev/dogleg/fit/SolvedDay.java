@@ -9,6 +9,7 @@ import dev.dogleg.plan.PromiseDays;
 import dev.dogleg.plan.SetDays;
 import dev.dogleg.schedule.DayModel;
 import dev.dogleg.schedule.DayTiming;
+import dev.dogleg.schedule.LegMemory;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -31,7 +32,7 @@ record SolvedDay(DayPlan plan, long sumSixtieths, boolean proven) {
   record Outcome(Optional<SolvedDay> day, boolean neverFits) {}
 
   /** The best day of all visits, which are booked. */
-  static Outcome of(DayRequest request) {
+  static Outcome of(DayRequest request, LegMemory legs) {
     int[] all = IntStream.range(0, request.visits().size()).toArray();
     if (all.length == 0 || all.length > SetDays.MOST) {
       SolvedDay planned = planned(request);
@@ -40,7 +41,7 @@ record SolvedDay(DayPlan plan, long sumSixtieths, boolean proven) {
           served ? Optional.of(planned) : Optional.empty(),
           planned.plan().proof().leftOutBound() > 0);
     }
-    DayModel model = DayModel.of(request);
+    DayModel model = DayModel.of(request, legs);
     SetDays.Room room = new SetDays(model).room(all, request.effort());
     if (room.best().isPresent() && request.terms().pricesPromises()) {
       return new Outcome(weighed(request, model, all), false);

@@ -6,9 +6,11 @@ import dev.dogleg.itinerary.NoRoom;
 import dev.dogleg.itinerary.Proof;
 import dev.dogleg.schedule.DayModel;
 import dev.dogleg.schedule.DayTiming;
+import dev.dogleg.schedule.LegMemory;
 import dev.dogleg.schedule.TimedOrder;
 import java.util.List;
 import java.util.function.BooleanSupplier;
+import java.util.stream.IntStream;
 
 /**
  * Plans one day, proven best where the effort suffices.
@@ -39,7 +41,8 @@ public final class DayPlanner {
    * @return the plan, with its proof and the reasons for what has no room
    */
   public static DayPlan plan(DayRequest request, BooleanSupplier stop) {
-    DayModel day = DayModel.of(request);
+    LegMemory legs = LegMemory.of(request.travel(), request.shift());
+    DayModel day = DayModel.of(request, legs);
     WorkMeter meter = new WorkMeter(request.effort(), stop);
     DayAnswer answer = new DayEngine(day).solve(meter);
     TimedOrder timed = timed(day, answer);
@@ -49,7 +52,9 @@ public final class DayPlanner {
             ? Proof.Kind.PROVEN_BEST
             : meter.signalled() ? Proof.Kind.CLOCK_LIMIT : Proof.Kind.WORK_LIMIT;
     WorkMeter forReasons = new WorkMeter(request.effort(), stop);
-    List<NoRoom> noRoom = new Reasons(request, day, answer.order(), proven, forReasons).list();
+    DayModel room = Reasons.room(request, day, legs);
+    List<NoRoom> noRoom =
+        new Reasons(request, day, room, answer.order(), proven, forReasons).list();
     return new DayPlan(
         request.shift(),
         timed.stops(),
@@ -61,6 +66,24 @@ public final class DayPlanner {
             DayValue.booked(answer.lowerBound()),
             DayValue.cost(answer.lowerBound()),
             meter.steps()));
+  }
+
+  /**
+   * Why a visit has no room on a day that serves all the others, which {@link #plan} says of a
+   * visit on the waiting list; the day itself is not planned.
+   *
+   * @param request the day; the others are booked and it is known that a day serves just them
+   * @param visitId the visit that has no room
+   * @param legs what is known of the day's legs
+   * @return the reason
+   */
+  public static NoRoom whyNot(DayRequest request, String visitId, LegMemory legs) {
+    DayModel day = DayModel.of(request, legs);
+    int[] served =
+        IntStream.range(0, day.size()).filter(v -> !day.visit(v).id().equals(visitId)).toArray();
+    WorkMeter meter = new WorkMeter(request.effort(), () -> false);
+    DayModel room = Reasons.room(request, day, legs);
+    return new Reasons(request, day, room, served, true, meter).list().get(0);
   }
 
   private static TimedOrder timed(DayModel day, DayAnswer answer) {

@@ -4,6 +4,7 @@ import dev.dogleg.itinerary.DayRequest;
 import dev.dogleg.itinerary.DayTerms;
 import dev.dogleg.itinerary.NoRoom;
 import dev.dogleg.schedule.DayModel;
+import dev.dogleg.schedule.LegMemory;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -23,14 +24,29 @@ final class Reasons {
   private final WorkMeter meter;
   private final DayRequest request;
 
-  Reasons(DayRequest request, DayModel day, int[] served, boolean proven, WorkMeter meter) {
+  Reasons(
+      DayRequest request,
+      DayModel day,
+      DayModel room,
+      int[] served,
+      boolean proven,
+      WorkMeter meter) {
     this.day = day;
     this.served = served;
     this.proven = proven;
     this.meter = meter;
     this.request = request;
+    this.room = room;
+  }
+
+  /**
+   * The day without rules that want other visits.
+   *
+   * @param legs what is known of its legs
+   */
+  static DayModel room(DayRequest request, DayModel day, LegMemory legs) {
     DayTerms passing = RoomTerms.passingOverCompany(request).terms();
-    room = request.terms().none() ? day : DayModel.of(request.under(passing));
+    return request.terms().none() ? day : DayModel.of(request.under(passing), legs);
   }
 
   List<NoRoom> list() {

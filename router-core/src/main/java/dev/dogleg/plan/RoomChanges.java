@@ -8,6 +8,7 @@ import dev.dogleg.itinerary.WeekDay;
 import dev.dogleg.itinerary.WeekNoRoom.Change;
 import dev.dogleg.itinerary.WeekNoRoom.ChangeKind;
 import dev.dogleg.schedule.DayModel;
+import dev.dogleg.schedule.LegMemory;
 import dev.dogleg.time.TimeWindow;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,6 +16,7 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.IntFunction;
 import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 
 /**
  * The smallest change of one time that makes room for one more visit on a day which keeps all its
@@ -60,8 +62,24 @@ public final class RoomChanges {
    */
   public Optional<Change> smallest(
       int number, WeekDay day, List<Visit> others, Visit visit, int mostMinutes) {
+    return smallest(number, day, others, visit, mostMinutes, legs(day));
+  }
+
+  /**
+   * The same, with what is known of the day's legs.
+   *
+   * @param number number of the van-day, for the answer
+   * @param day the van-day
+   * @param others what it serves
+   * @param visit what has no room
+   * @param mostMinutes a change takes no more, at most {@link #MOST_MINUTES}
+   * @param legs legs of the day's travel times until so many minutes after its latest end
+   * @return the change
+   */
+  public Optional<Change> smallest(
+      int number, WeekDay day, List<Visit> others, Visit visit, int mostMinutes, LegMemory legs) {
     Search search = new Search(number, mostMinutes);
-    search.attempt(ChangeKind.LATER_END, m -> fits(later(day, m), others, visit));
+    search.attempt(ChangeKind.LATER_END, m -> fits(later(day, m), others, visit, legs));
     for (TimeWindow window : visit.arriveWithin()) {
       int from = window.fromSeconds();
       int to = window.toSeconds();
@@ -71,7 +89,7 @@ public final class RoomChanges {
         if (!wider.apply(MOST_MINUTES).equals(window)) {
           search.attempt(
               ChangeKind.WIDER_WINDOW,
-              m -> fits(day, others, visit.arriving(List.of(wider.apply(m)))));
+              m -> fits(day, others, visit.arriving(List.of(wider.apply(m))), legs));
         }
       }
     }
@@ -87,6 +105,10 @@ public final class RoomChanges {
    * @return true where such a day was found; false too where the effort left it open
    */
   public boolean fits(WeekDay day, List<Visit> others, Visit one) {
+    return fits(day, others, one, LegMemory.of(day.travel(), day.shift()));
+  }
+
+  private boolean fits(WeekDay day, List<Visit> others, Visit one, LegMemory legs) {
     if (others.size() >= MOST_VISITS || stop.getAsBoolean()) {
       return false;
     }
@@ -94,7 +116,18 @@ public final class RoomChanges {
     asked.add(one);
     DayRequest request =
         new DayRequest(day.shift(), asked, day.travel(), prices, day.terms(), seed, SET_EFFORT);
-    return new SetDays(DayModel.of(request)).best((1L << asked.size()) - 1, SET_EFFORT).isPresent();
+    int[] all = IntStream.range(0, asked.size()).toArray();
+    return new SetDays(DayModel.of(request, legs)).fits(all, SET_EFFORT).orElse(false);
+  }
+
+  /**
+   * A memory of legs that serves a van-day and every change that is tried on it.
+   *
+   * @param day the van-day
+   * @return the memory, empty
+   */
+  public static LegMemory legs(WeekDay day) {
+    return LegMemory.of(day.travel(), later(day, MOST_MINUTES).shift());
   }
 
   private static WeekDay later(WeekDay day, int minutes) {

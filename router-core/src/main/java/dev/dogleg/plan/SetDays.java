@@ -117,6 +117,19 @@ public final class SetDays {
     return new Bounds(Math.min(least, most), most);
   }
 
+  /**
+   * Whether some day serves a set, at any price: cheaper to ask than for the best.
+   *
+   * @param visits the visits that must be served, rising, from 1 to {@link #MOST}; waiting-list
+   *     visits too
+   * @param effort limit in solver steps
+   * @return the answer; empty where the effort was spent first
+   */
+  public Optional<Boolean> fits(int[] visits, long effort) {
+    return Optional.ofNullable(
+        new SetEngine(day, visits, rows, costs, new WorkMeter(effort, () -> false)).fits());
+  }
+
   private DayAnswer answer(int[] visits, WorkMeter meter) {
     if (visits.length > MOST) {
       throw new IllegalArgumentException("at most " + MOST + " visits in a set");

@@ -83,6 +83,20 @@ final class SetEngine {
     return between(floors);
   }
 
+  /** {@return whether some day serves all, at any price; null where the meter was spent first} */
+  Boolean fits() {
+    if (states.ofDay() >= DayValue.BOOKED) {
+      return false;
+    }
+    offer(states.order());
+    if (limit < DayValue.BOOKED) {
+      return true;
+    }
+    DaySearch search = new DaySearch(day.free(), value, states, DayValue.BOOKED, 0, meter);
+    search.run();
+    return search.found() ? Boolean.TRUE : search.complete() ? Boolean.FALSE : null;
+  }
+
   /**
    * Searches closely above the bound, then further: where nothing lies there, that is a bound too.
    */

@@ -1,77 +1,51 @@
 package dev.dogleg.schedule;
 
-import dev.dogleg.travel.TravelTimes;
-
 /** All legs of one day, node to node: steady spans, least duration, price of the kilometres. */
 final class DayLegs {
   private final int nodes;
-  private final TravelTimes travel;
-  private final int[] place;
-  private final int from;
-  private final int latestEnd;
-  private final LegSpans[] spans;
-  private final LegCells[] cells;
-  private final int[] least;
+  private final KnownLeg[] legs;
   private final long[] price;
 
-  /** Legs between nodes at some places, left within a span of the day. */
-  DayLegs(TravelTimes travel, int[] place, int from, int latestEnd, long kilometreSeconds) {
-    this.travel = travel;
-    this.place = place;
-    this.from = from;
-    this.latestEnd = latestEnd;
+  /**
+   * Legs between nodes at some places.
+   *
+   * @param memory what is known of them
+   * @param place place of each node
+   * @param kilometreSeconds price of a kilometre in seconds of driving
+   */
+  DayLegs(LegMemory memory, int[] place, long kilometreSeconds) {
     nodes = place.length;
-    cells = new LegCells[nodes * nodes];
-    spans = new LegSpans[nodes * nodes];
-    least = new int[nodes * nodes];
+    legs = new KnownLeg[nodes * nodes];
     price = new long[nodes * nodes];
     for (int i = 0; i < nodes; i++) {
       for (int j = 0; j < nodes; j++) {
-        if (travel.reaches(place[i], place[j])) {
-          int leg = i * nodes + j;
-          spans[leg] = new LegSpans(travel, place[i], place[j], from, latestEnd);
-          least[leg] =
-              travel.leastDriveSeconds(place[i], place[j], from, Math.max(from, latestEnd));
-          price[leg] =
-              (travel.lengthMetres(place[i], place[j]) * kilometreSeconds * 60 + 500) / 1000;
+        int leg = i * nodes + j;
+        legs[leg] = memory.leg(place[i], place[j]);
+        if (legs[leg] != null) {
+          price[leg] = (legs[leg].metres * kilometreSeconds * 60 + 500) / 1000;
         }
       }
     }
   }
 
-  private DayLegs(DayLegs legs, long scale) {
-    travel = legs.travel;
-    place = legs.place;
-    from = legs.from;
-    latestEnd = legs.latestEnd;
-    cells = legs.cells;
-    nodes = legs.nodes;
-    spans = legs.spans;
-    least = legs.least;
-    price = legs.price.clone();
+  private DayLegs(DayLegs whole, long scale) {
+    nodes = whole.nodes;
+    legs = whole.legs;
+    price = whole.price.clone();
     for (int leg = 0; leg < price.length; leg++) {
       price[leg] = Math.multiplyExact(price[leg], scale);
     }
   }
 
   private DayLegs(DayLegs whole, int[] node) {
-    travel = whole.travel;
-    from = whole.from;
-    latestEnd = whole.latestEnd;
     nodes = node.length;
-    place = new int[nodes];
-    cells = new LegCells[nodes * nodes];
-    spans = new LegSpans[nodes * nodes];
-    least = new int[nodes * nodes];
+    legs = new KnownLeg[nodes * nodes];
     price = new long[nodes * nodes];
     for (int i = 0; i < nodes; i++) {
-      place[i] = whole.place[node[i]];
       for (int j = 0; j < nodes; j++) {
         int leg = i * nodes + j;
         int old = node[i] * whole.nodes + node[j];
-        spans[leg] = whole.spans[old];
-        cells[leg] = spans[leg] == null || i == j ? null : whole.cells(node[i], node[j]);
-        least[leg] = whole.least[old];
+        legs[leg] = whole.legs[old];
         price[leg] = whole.price[old];
       }
     }
@@ -88,22 +62,17 @@ final class DayLegs {
   }
 
   LegSpans spans(int i, int j) {
-    return spans[i * nodes + j];
+    return legs[i * nodes + j].spans;
   }
 
   /** The leg seen roughly; made when first asked for, equal whoever asks. */
   LegCells cells(int i, int j) {
-    int leg = i * nodes + j;
-    LegCells made = cells[leg];
-    if (made == null) {
-      made = LegCells.of(travel, place[i], place[j], from, Math.max(from, latestEnd), least[leg]);
-      cells[leg] = made;
-    }
-    return made;
+    return legs[i * nodes + j].cells();
   }
 
   int least(int i, int j) {
-    return least[i * nodes + j];
+    KnownLeg leg = legs[i * nodes + j];
+    return leg == null ? 0 : leg.least;
   }
 
   long price(int i, int j) {

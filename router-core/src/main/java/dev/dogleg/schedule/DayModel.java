@@ -46,18 +46,6 @@ public final class DayModel {
     steps = new StepTerms(this, prices);
   }
 
-  private static DayModel of(
-      TravelTimes travel,
-      DayDoors doors,
-      ShiftTimes times,
-      DayTerms terms,
-      DayPrices prices,
-      int kilometreSeconds) {
-    DayLegs legs =
-        new DayLegs(travel, doors.place, times.from(), times.latestEnd(), kilometreSeconds);
-    return new DayModel(travel, doors, times, terms, prices, legs);
-  }
-
   /**
    * A plain day in any unit of time, as published benchmarks have it: place 0 is the start, places
    * 1..n are booked visits without service, one arrival window each; waiting is free.
@@ -81,13 +69,14 @@ public final class DayModel {
       int latestEnd,
       long drivePrice,
       long endPrice) {
-    return of(
+    DayDoors doors = DayDoors.plain(open, close, endPlace, from, latestEnd);
+    return new DayModel(
         travel,
-        DayDoors.plain(open, close, endPlace, from, latestEnd),
+        doors,
         ShiftTimes.plain(from, latestEnd),
         DayTerms.NONE,
         DayPrices.plain(drivePrice, endPrice),
-        0);
+        new DayLegs(new LegMemory(travel, from, latestEnd), doors.place, 0));
   }
 
   /** The same day with other prices: every price times {@code scale}, and one more per second. */
@@ -124,6 +113,18 @@ public final class DayModel {
    * @return its model
    */
   public static DayModel of(DayRequest request) {
+    return of(request, LegMemory.of(request.travel(), request.shift()));
+  }
+
+  /**
+   * The day of a request that shares what is known of its legs.
+   *
+   * @param request the request
+   * @param memory legs of the same travel times over a span that holds the request's shift
+   * @return its model
+   * @throws IllegalArgumentException where the memory does not speak of such a day
+   */
+  public static DayModel of(DayRequest request, LegMemory memory) {
     List<Visit> given = request.visits();
     int[] order =
         IntStream.range(0, given.size())
@@ -133,13 +134,18 @@ public final class DayModel {
             .toArray();
     DayShift shift = request.shift();
     DayTerms terms = request.terms();
-    return of(
+    ShiftTimes times = ShiftTimes.of(shift);
+    if (!memory.speaksOf(request.travel(), times.from(), times.latestEnd())) {
+      throw new IllegalArgumentException("legs of other travel times, or of a shorter day");
+    }
+    DayDoors doors = DayDoors.of(given, order, shift.startPlace(), shift.endPlace(), terms);
+    return new DayModel(
         request.travel(),
-        DayDoors.of(given, order, shift.startPlace(), shift.endPlace(), terms),
-        ShiftTimes.of(shift),
+        doors,
+        times,
         terms,
         DayPrices.of(request.prices(), terms),
-        request.prices().kilometreSeconds());
+        new DayLegs(memory, doors.place, request.prices().kilometreSeconds()));
   }
 
   /**

@@ -79,12 +79,21 @@ public final class BandedTravelTimes implements TravelTimes {
   @Override
   public int driveSeconds(int from, int to, int leaveSeconds) {
     int pair = pair(from, to);
-    int band = traffic.bandAt(leaveSeconds);
+    int band = bandAt(leaveSeconds);
     int seconds = pathSeconds[pair * bandCount + band];
     if (band == bandCount - 1 || leaveSeconds + seconds <= bandStart[band + 1]) {
       return seconds;
     }
     return integrate(pair, band, leaveSeconds);
+  }
+
+  /** The same as the bands say, without a look into their list. */
+  private int bandAt(int seconds) {
+    int band = bandCount - 1;
+    while (band > 0 && bandStart[band] > seconds) {
+      band--;
+    }
+    return band;
   }
 
   private int integrate(int pair, int firstBand, int leaveSeconds) {
@@ -110,7 +119,7 @@ public final class BandedTravelTimes implements TravelTimes {
   @Override
   public int steadyUntil(int from, int to, int leaveSeconds) {
     int pair = pair(from, to);
-    int band = traffic.bandAt(leaveSeconds);
+    int band = bandAt(leaveSeconds);
     int seconds = driveSeconds(from, to, leaveSeconds);
     if (band == bandCount - 1) {
       return FOREVER;
@@ -131,7 +140,7 @@ public final class BandedTravelTimes implements TravelTimes {
       if (last >= lastBandStart) {
         return FOREVER;
       }
-      int band = traffic.bandAt(last);
+      int band = bandAt(last);
       int bandEnd = bandStart[band + 1];
       int inBand = pathSeconds[pair(from, to) * bandCount + band];
       if (inBand == seconds && last + seconds < bandEnd) {
@@ -150,7 +159,7 @@ public final class BandedTravelTimes implements TravelTimes {
   @Override
   public int straightUntil(int from, int to, int leaveSeconds) {
     int pair = pair(from, to);
-    int band = traffic.bandAt(leaveSeconds);
+    int band = bandAt(leaveSeconds);
     int seconds = pathSeconds[pair * bandCount + band];
     if (band == bandCount - 1 || seconds == 0) {
       return steadyUntil(from, to, leaveSeconds);
@@ -179,8 +188,8 @@ public final class BandedTravelTimes implements TravelTimes {
   @Override
   public int leastDriveSeconds(int from, int to, int earliestLeaveSeconds, int latestLeaveSeconds) {
     int pair = pair(from, to);
-    int first = traffic.bandAt(earliestLeaveSeconds);
-    int last = traffic.bandAt(latestLeaveSeconds);
+    int first = bandAt(earliestLeaveSeconds);
+    int last = bandAt(latestLeaveSeconds);
     int least = Integer.MAX_VALUE;
     int slowest = 0;
     for (int band = first; band <= last; band++) {
@@ -205,7 +214,7 @@ public final class BandedTravelTimes implements TravelTimes {
 
   @Override
   public String bandName(int leaveSeconds) {
-    return traffic.bands().get(traffic.bandAt(leaveSeconds)).name();
+    return traffic.bands().get(bandAt(leaveSeconds)).name();
   }
 
   private int pair(int from, int to) {

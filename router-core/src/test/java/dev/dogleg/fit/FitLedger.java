@@ -44,8 +44,10 @@ public final class FitLedger {
 
   private void week(int seed) throws Exception {
     QuestionWeeks questions = QuestionWeeks.of(seed, QUESTIONS);
-    FitWeek week = questions.prepared();
+    FitWeek week = null;
     for (int round = 0; round < 2; round++) {
+      // No newcomer of the second round was asked of this week before.
+      week = questions.prepared();
       for (WeekBooking newcomer : questions.newcomers()) {
         FitQuestion question = FitQuestion.of(newcomer).withOtherDays(OtherDays.NEVER);
         long start = processorNanos();

@@ -16,8 +16,14 @@ import dev.dogleg.itinerary.WeekRequest;
 import dev.dogleg.plan.DayPlanner;
 import dev.dogleg.plan.week.WeekPlanner;
 import dev.dogleg.plan.week.WeekProgress;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -29,6 +35,7 @@ import org.junit.jupiter.api.Test;
  */
 class FitQuestionsTest {
   private static final int WEEKS = Integer.getInteger("dogleg.fit.weeks", 1);
+  private static final int THREADS = 4;
   private static final int QUESTIONS = Integer.getInteger("dogleg.fit.questions", 12);
 
   /** Every so many questions tier B is planned from scratch too; 0 for never: seconds each. */
@@ -57,6 +64,43 @@ class FitQuestionsTest {
     }
     System.out.println(fits + " questions fit on a day, " + none + " do not");
     assertTrue(fits > 0 && none > 0, fits + " fit, " + none + " do not");
+  }
+
+  @Test
+  void manyThreadsGetTheAnswersOfOne() throws Exception {
+    QuestionWeeks questions = QuestionWeeks.of(WEEKS + 1, QUESTIONS);
+    FitWeek alone = questions.prepared();
+    List<FitAnswer> expected = new ArrayList<>();
+    questions.newcomers().forEach(one -> expected.add(alone.ask(sameDays(one))));
+    FitWeek shared = questions.prepared();
+    ExecutorService threads = Executors.newFixedThreadPool(THREADS);
+    try {
+      List<Callable<List<FitAnswer>>> askers = new ArrayList<>();
+      for (int thread = 0; thread < THREADS; thread++) {
+        // Each asks all, beginning with another: so they meet in what the week remembers.
+        int first = thread * QUESTIONS / THREADS;
+        askers.add(
+            () ->
+                IntStream.range(0, QUESTIONS)
+                    .map(q -> (first + q) % QUESTIONS)
+                    .mapToObj(q -> shared.ask(sameDays(questions.newcomers().get(q))))
+                    .toList());
+      }
+      List<Future<List<FitAnswer>>> answers = threads.invokeAll(askers);
+      for (int thread = 0; thread < THREADS; thread++) {
+        List<FitAnswer> told = answers.get(thread).get();
+        for (int q = 0; q < QUESTIONS; q++) {
+          int asked = (thread * QUESTIONS / THREADS + q) % QUESTIONS;
+          assertEquals(expected.get(asked), told.get(q), "thread " + thread + " question " + asked);
+        }
+      }
+    } finally {
+      threads.shutdownNow();
+    }
+  }
+
+  private static FitQuestion sameDays(WeekBooking newcomer) {
+    return FitQuestion.of(newcomer).withOtherDays(OtherDays.NEVER);
   }
 
   private static void sameDay(
