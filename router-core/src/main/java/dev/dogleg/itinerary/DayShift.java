@@ -59,4 +59,16 @@ public record DayShift(
     return new DayShift(
         groomerId, vanId, day, startPlace, endPlace, other, overtimeSeconds, breakRule);
   }
+
+  /**
+   * The same shift with less overtime.
+   *
+   * @param latest the end place is reached by then, if that is earlier than the shift allows; the
+   *     shift's own end or later
+   * @return the shift
+   */
+  public DayShift endingBy(int latest) {
+    int most = Math.min(overtimeSeconds, latest - hours.toSeconds());
+    return new DayShift(groomerId, vanId, day, startPlace, endPlace, hours, most, breakRule);
+  }
 }

@@ -33,6 +33,9 @@ public record Visit(
     List<TimeWindow> vanWithin,
     boolean first) {
 
+  /** Longest service, in seconds. */
+  public static final int LONGEST_SERVICE = 43_200;
+
   /** No limit on arrival or on the van. */
   public static final List<TimeWindow> ANY_TIME = List.of(TimeWindow.ALWAYS);
 
@@ -44,7 +47,7 @@ public record Visit(
     if (place < 0) {
       throw new IllegalArgumentException("places are numbers from 0");
     }
-    if (serviceSeconds < 0 || serviceSeconds > 43_200) {
+    if (serviceSeconds < 0 || serviceSeconds > LONGEST_SERVICE) {
       throw new IllegalArgumentException(
           "serviceSeconds must lie in 0..43200, was " + serviceSeconds);
     }
@@ -178,6 +181,25 @@ public record Visit(
   public Visit mustServe() {
     return new Visit(
         id, place, serviceSeconds, true, 0, arriveWithin, doneBySeconds, vanWithin, first);
+  }
+
+  /**
+   * The same visit with another service.
+   *
+   * @param seconds length of the stop, 0..43,200
+   * @return the visit
+   */
+  public Visit lasting(int seconds) {
+    return new Visit(
+        id,
+        place,
+        seconds,
+        booked,
+        leftOutSixtieths,
+        arriveWithin,
+        doneBySeconds,
+        vanWithin,
+        first);
   }
 
   /** {@return the end of its last arrival window: whoever arrives after it is late} */
