@@ -6,6 +6,7 @@ import dev.dogleg.itinerary.DayShift;
 import dev.dogleg.itinerary.Visit;
 import dev.dogleg.itinerary.WeekBooking;
 import dev.dogleg.itinerary.WeekDay;
+import dev.dogleg.schedule.LegMemory;
 import dev.dogleg.travel.TravelTimes;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -61,7 +62,10 @@ final class DayRoom {
     DayShift given = days.week().days().get(before.number()).shift();
     shift = question.overtime() ? given : given.endingBy(latestEnd(given));
     grid = RoomGrid.of(shift.hours(), question);
-    doors = new DoorRoom(days.week(), before.visits(), grid, question.effort());
+    TravelTimes travel = days.week().days().get(before.number()).travel();
+    doors =
+        new DoorRoom(
+            days.week(), before.visits(), grid, LegMemory.of(travel, shift), question.effort());
   }
 
   /** The shift's end, or as late as the day ends already. */

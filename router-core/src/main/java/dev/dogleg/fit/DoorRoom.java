@@ -8,11 +8,11 @@ import dev.dogleg.itinerary.WeekRequest;
 import dev.dogleg.plan.SetDays;
 import dev.dogleg.schedule.DayModel;
 import dev.dogleg.schedule.DayTiming;
+import dev.dogleg.schedule.LegMemory;
+import dev.dogleg.schedule.OrderCost;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -31,6 +31,7 @@ final class DoorRoom {
   private final WeekRequest week;
   private final List<Visit> visits;
   private final RoomGrid grid;
+  private final LegMemory legs;
   private final long effort;
   private final List<List<Integer>> orders = new ArrayList<>();
 
@@ -39,10 +40,11 @@ final class DoorRoom {
    *
    * @param visits what it serves
    */
-  DoorRoom(WeekRequest week, List<Visit> visits, RoomGrid grid, long effort) {
+  DoorRoom(WeekRequest week, List<Visit> visits, RoomGrid grid, LegMemory legs, long effort) {
     this.week = week;
     this.visits = visits;
     this.grid = grid;
+    this.legs = legs;
     this.effort = effort;
   }
 
@@ -60,48 +62,53 @@ final class DoorRoom {
     BitSet holds = new BitSet();
     while (!open.isEmpty()) {
       DayRequest request = request(day, visit, open);
-      boolean settled = false;
-      for (int k = 0; k < orders.size() && !settled; k++) {
-        List<PlannedStop> stops = DayTiming.time(request, orders.get(k)).stops();
-        if (!stops.isEmpty()) {
-          settle(stops, visit, open, holds);
-          orders.add(0, orders.remove(k));
-          settled = true;
-        }
+      Day found = day(request);
+      if (found.stops().isEmpty()) {
+        return new Found(holds, found.neverFits());
       }
-      if (!settled) {
-        Day found = day(request);
-        if (found.stops().isEmpty()) {
-          return new Found(holds, found.neverFits());
-        }
-        settle(found.stops().get(), visit, open, holds);
-      }
+      settle(found.stops(), visit, open, holds);
     }
     return new Found(holds, true);
   }
 
-  /** A day that serves all, or whether there is none. */
-  private record Day(Optional<List<PlannedStop>> stops, boolean neverFits) {}
+  /** Events of a day that serves all, none where none was found; or whether there is none. */
+  private record Day(List<PlannedStop> stops, boolean neverFits) {}
 
   private Day day(DayRequest request) {
     int size = request.visits().size();
     if (size > SetDays.MOST) {
-      SolvedDay.Outcome outcome = SolvedDay.of(request);
-      return new Day(outcome.day().map(day -> day.plan().stops()), outcome.neverFits());
+      SolvedDay.Outcome outcome = SolvedDay.of(request, legs);
+      return new Day(
+          outcome.day().map(day -> day.plan().stops()).orElse(List.of()), outcome.neverFits());
     }
-    DayModel model = DayModel.of(request);
-    SetDays.Room room =
-        new SetDays(model.free()).room(IntStream.range(0, size).toArray(), request.effort());
-    if (room.best().isEmpty()) {
-      return new Day(Optional.empty(), room.neverFits());
+    DayModel free = DayModel.of(request, legs).free();
+    int[] byRequest = new int[size];
+    for (int visit = 0; visit < size; visit++) {
+      byRequest[free.requestIndex(visit)] = visit;
     }
-    int[] order = room.best().get().order();
-    remember(Arrays.stream(order).map(model::requestIndex).boxed().toList());
-    List<PlannedStop> stops = new DayTiming(model).time(order).stops();
+    OrderCost costs = new OrderCost(free);
+    for (int k = 0; k < orders.size(); k++) {
+      int[] order = orders.get(k).stream().mapToInt(index -> byRequest[index]).toArray();
+      if (costs.of(order, OrderCost.IMPOSSIBLE) != OrderCost.IMPOSSIBLE) {
+        orders.add(0, orders.remove(k));
+        return new Day(timed(free, order), false);
+      }
+    }
+    SetDays.Some some = new SetDays(free).some(IntStream.range(0, size).toArray(), effort);
+    if (some.order().isEmpty()) {
+      return new Day(List.of(), some.neverFits());
+    }
+    List<Integer> order = some.order().get();
+    remember(order.stream().map(free::requestIndex).toList());
+    return new Day(timed(free, order.stream().mapToInt(visit -> visit).toArray()), false);
+  }
+
+  private static List<PlannedStop> timed(DayModel day, int[] order) {
+    List<PlannedStop> stops = new DayTiming(day).time(order).stops();
     if (stops.isEmpty()) {
       throw new IllegalStateException("an order that has room cannot be timed");
     }
-    return new Day(Optional.of(stops), false);
+    return stops;
   }
 
   private void remember(List<Integer> order) {

@@ -2,6 +2,9 @@ package dev.dogleg.plan;
 
 import dev.dogleg.schedule.DayModel;
 import dev.dogleg.schedule.OrderCost;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -128,6 +131,35 @@ public final class SetDays {
   public Optional<Boolean> fits(int[] visits, long effort) {
     return Optional.ofNullable(
         new SetEngine(day, visits, rows, costs, new WorkMeter(effort, () -> false)).fits());
+  }
+
+  /**
+   * A day that serves a set.
+   *
+   * @param order numbers of the visits in an order that can be driven, in the numbering of the
+   *     whole day; empty where none was found
+   * @param neverFits whether it is proven that no day serves the set
+   */
+  public record Some(Optional<List<Integer>> order, boolean neverFits) {
+    /** Checks that nothing is null. */
+    public Some {
+      Objects.requireNonNull(order, "order");
+    }
+  }
+
+  /**
+   * Some day that serves a set, at any price: cheaper to ask than for the best.
+   *
+   * @param visits as for {@link #fits}
+   * @param effort limit in solver steps
+   * @return the order found first, or whether there is none
+   */
+  public Some some(int[] visits, long effort) {
+    SetEngine engine = new SetEngine(day, visits, rows, costs, new WorkMeter(effort, () -> false));
+    Boolean fits = engine.fits();
+    return Boolean.TRUE.equals(fits)
+        ? new Some(Optional.of(Arrays.stream(engine.order()).boxed().toList()), false)
+        : new Some(Optional.empty(), fits != null);
   }
 
   private DayAnswer answer(int[] visits, WorkMeter meter) {

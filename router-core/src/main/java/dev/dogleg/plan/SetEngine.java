@@ -94,7 +94,15 @@ final class SetEngine {
     }
     DaySearch search = new DaySearch(day.free(), value, states, DayValue.BOOKED, 0, meter);
     search.run();
+    if (search.found()) {
+      order = whole(search.order());
+    }
     return search.found() ? Boolean.TRUE : search.complete() ? Boolean.FALSE : null;
+  }
+
+  /** {@return the order found last, in the numbering of the whole day; empty where none was} */
+  int[] order() {
+    return order;
   }
 
   /**
