@@ -47,11 +47,23 @@ public record QuestionWeeks(
    * @return week and newcomers
    */
   public static QuestionWeeks of(long seed, int questions) {
-    int all = PLANNED + questions;
+    return of(seed, questions, PLANNED);
+  }
+
+  /**
+   * A week that is less full.
+   *
+   * @param seed seed
+   * @param questions number of newcomers
+   * @param planned number of bookings, 30 of which nearly fill a week
+   * @return week and newcomers
+   */
+  public static QuestionWeeks of(long seed, int questions, int planned) {
+    int all = planned + questions;
     WeekRequest drawn =
         CustomaryWeeks.week(
             seed, new CustomaryWeeks.Shape(all, 1, FILL * all / PLANNED, true, PLAN_EFFORT));
-    WeekPlan plan = WeekPlanner.plan(with(drawn, drawn.bookings().subList(0, PLANNED)));
+    WeekPlan plan = WeekPlanner.plan(with(drawn, drawn.bookings().subList(0, planned)));
     SplittableRandom random = new SplittableRandom(seed);
     Map<String, Integer> placed = new TreeMap<>();
     Map<String, TimeWindow> spans = new HashMap<>();
@@ -67,7 +79,7 @@ public record QuestionWeeks(
       }
     }
     List<WeekBooking> bookings = new ArrayList<>();
-    for (WeekBooking booking : drawn.bookings().subList(0, PLANNED)) {
+    for (WeekBooking booking : drawn.bookings().subList(0, planned)) {
       if (placed.containsKey(booking.id())) {
         bookings.add(told(booking, placed.get(booking.id()), spans.get(booking.id())));
       }
@@ -76,7 +88,7 @@ public record QuestionWeeks(
         with(drawn, bookings),
         placed,
         new HashSet<>(spans.keySet()),
-        drawn.bookings().subList(PLANNED, all));
+        drawn.bookings().subList(planned, all));
   }
 
   /** {@return the week, prepared} */

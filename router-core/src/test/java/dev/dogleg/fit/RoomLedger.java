@@ -2,6 +2,7 @@ package dev.dogleg.fit;
 
 import dev.dogleg.itinerary.DayChoice;
 import dev.dogleg.itinerary.DayRequest;
+import dev.dogleg.itinerary.Visit;
 import dev.dogleg.itinerary.WeekBooking;
 import dev.dogleg.itinerary.WeekRequest;
 import dev.dogleg.plan.BenchmarkPage;
@@ -26,12 +27,43 @@ public final class RoomLedger {
    * @throws Exception where the page cannot be written
    */
   public static void main(String[] args) throws Exception {
+    StringBuilder rows = new StringBuilder();
+    for (int planned : List.of(30, 20, 10)) {
+      rows.append(row(planned));
+    }
+    String text =
+        "Command: `java -cp router-core/target/classes:router-core/target/test-classes:LIBS"
+            + " -Ddogleg.root=. -Ddogleg.room.weeks="
+            + WEEKS
+            + " dev.dogleg.fit.RoomLedger`\n`RoomAhead.of` as a library call, the planned days"
+            + " planned once more in it: weeks of `QuestionWeeks` (one van, traffic, a third told"
+            + " an hour), seeds 1.."
+            + WEEKS
+            + ", with 30 bookings, which nearly fill a week, and fewer; "
+            + KIND_MINUTES.length
+            + " kinds of client ("
+            + KIND_MINUTES[0]
+            + " to "
+            + KIND_MINUTES[KIND_MINUTES.length - 1]
+            + " minutes) at each of "
+            + DOORS
+            + " doors of one zone, an hour told by quarter hours, five minutes of margin, second"
+            + " round. "
+            + BenchmarkPage.machine()
+            + "\n\n| bookings | tables | cells | with a time to tell | median s a table | slowest s |\n"
+            + "|---|---|---|---|---|---|\n"
+            + rows;
+    BenchmarkPage.write("Room ahead", text);
+    System.out.println(text);
+  }
+
+  private static String row(int planned) {
     List<Double> seconds = new ArrayList<>();
     int cells = 0;
     int open = 0;
     for (int round = 0; round < 2; round++) {
       for (int seed = 1; seed <= WEEKS; seed++) {
-        QuestionWeeks questions = QuestionWeeks.of(seed, DOORS);
+        QuestionWeeks questions = QuestionWeeks.of(seed, DOORS, planned);
         Table table = table(questions);
         long start = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
         RoomAhead answer =
@@ -45,35 +77,14 @@ public final class RoomLedger {
       }
     }
     seconds.sort(null);
-    String text =
-        "Command: `java -cp router-core/target/classes:router-core/target/test-classes:LIBS"
-            + " -Ddogleg.root=. -Ddogleg.room.weeks="
-            + WEEKS
-            + " dev.dogleg.fit.RoomLedger`\n`RoomAhead.of` as a library call, the planned days"
-            + " planned once more in it: weeks of `QuestionWeeks` (30 bookings, one van, traffic, a"
-            + " third told an hour), seeds 1.."
-            + WEEKS
-            + "; "
-            + KIND_MINUTES.length
-            + " kinds of client ("
-            + KIND_MINUTES[0]
-            + " to "
-            + KIND_MINUTES[KIND_MINUTES.length - 1]
-            + " minutes) at each of "
-            + DOORS
-            + " doors of one zone, quarter hours, second round. "
-            + BenchmarkPage.machine()
-            + "\n\n| tables | cells | with a time to tell | median s a table | slowest s |\n"
-            + "|---|---|---|---|---|\n"
-            + "| %d | %d | %d | %.1f | %.1f |\n"
-                .formatted(
-                    seconds.size(),
-                    cells,
-                    open,
-                    seconds.get(seconds.size() / 2),
-                    seconds.get(seconds.size() - 1));
-    BenchmarkPage.write("Room ahead", text);
-    System.out.println(text);
+    return "| %d | %d | %d | %d | %.1f | %.1f |\n"
+        .formatted(
+            planned,
+            seconds.size(),
+            cells,
+            open,
+            seconds.get(seconds.size() / 2),
+            seconds.get(seconds.size() - 1));
   }
 
   private record Table(WeekRequest week, RoomQuestion question) {}
@@ -92,8 +103,7 @@ public final class RoomLedger {
           choices.add(
               new DayChoice(
                   day,
-                  dev.dogleg.itinerary.Visit.booked(
-                      id, newcomer.choices().get(0).visit().place(), 60 * minutes),
+                  Visit.booked(id, newcomer.choices().get(0).visit().place(), 60 * minutes),
                   0));
         }
         doors.add(new WeekBooking(id, true, 0, choices));
