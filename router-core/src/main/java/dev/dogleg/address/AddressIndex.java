@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
@@ -81,6 +82,24 @@ public final class AddressIndex implements Closeable {
       return new AddressIndex(folder.open(map, builder, progress));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
+    }
+  }
+
+  /**
+   * The same where the cache has it; nothing is built or repaired.
+   *
+   * @param extract extract, as above
+   * @param cacheFolder folder for indexes
+   * @return the open index; empty where {@link #open} would have to build it
+   * @throws FaultException where the map is missing or cannot be read
+   */
+  public static Optional<AddressIndex> kept(Extract extract, Path cacheFolder) {
+    IndexFolder folder = new IndexFolder(cacheFolder, new MapFile(extract).checksum());
+    try {
+      Optional<DirectoryReader> reader = folder.kept();
+      return reader.isPresent() ? Optional.of(new AddressIndex(reader.get())) : Optional.empty();
+    } catch (IOException damaged) {
+      return Optional.empty();
     }
   }
 

@@ -13,6 +13,7 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.apache.lucene.index.DirectoryReader;
@@ -63,6 +64,14 @@ final class IndexFolder {
               "free some space or name another cache folder"),
           e);
     }
+  }
+
+  /** {@return the index as it lies there; empty where there is none} */
+  Optional<DirectoryReader> kept() throws IOException {
+    Path place = cache.resolve(name);
+    return Files.isDirectory(place)
+        ? Optional.of(DirectoryReader.open(new MMapDirectory(place)))
+        : Optional.empty();
   }
 
   private DirectoryReader openAlone(

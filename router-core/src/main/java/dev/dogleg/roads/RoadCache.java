@@ -15,6 +15,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Comparator;
 import java.util.HexFormat;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.stream.Stream;
@@ -92,6 +93,11 @@ final class RoadCache {
     } finally {
       local.unlock();
     }
+  }
+
+  /** {@return the entry's folder; empty where it is missing or damaged} */
+  Optional<Path> kept() {
+    return complete() ? Optional.of(entry()) : Optional.empty();
   }
 
   private Path findLocked(Filler filler) throws IOException {

@@ -105,6 +105,28 @@ public final class RoadNetwork implements AutoCloseable {
     }
   }
 
+  /**
+   * The same where the cache has it; nothing is built, said or repaired.
+   *
+   * @param extract an OpenStreetMap extract, as above
+   * @param van what the van needs of a road
+   * @param cacheFolder where results are kept
+   * @return the roads; empty where {@link #open} would have more to do than to load them
+   * @throws dev.dogleg.fault.FaultException where the file cannot be used
+   */
+  public static Optional<RoadNetwork> kept(Extract extract, VanCard van, Path cacheFolder) {
+    String checksum = MapFile.look(extract).checksum();
+    RoadCache cache = new RoadCache(cacheFolder, checksum, van, Progress.SILENT);
+    try {
+      Optional<Path> entry = cache.kept();
+      return entry.isPresent()
+          ? Optional.of(load(entry.get(), cache.key(), van))
+          : Optional.empty();
+    } catch (IOException | RuntimeException damaged) {
+      return Optional.empty();
+    }
+  }
+
   private static RoadNetwork load(Path entry, String key, VanCard van) throws IOException {
     RoadStore.Stored stored = RoadStore.read(entry.resolve(MapImport.STORE_FILE), van);
     GHDirectory directory =

@@ -76,6 +76,7 @@ class SetDaysTest {
         assertEquals(new SetDays.Bounds(cost, cost), bounds, name);
         Optional<SetDays.Best> best = days.best(set, DayRequest.USUAL_EFFORT);
         assertEquals(none, best.isEmpty(), name);
+        assertEquals(Optional.of(!none), days.fits(set, DayRequest.USUAL_EFFORT), name);
         if (best.isPresent()) {
           int[] order = best.get().order();
           assertEquals(cost, new OrderCost(day).of(order, OrderCost.IMPOSSIBLE), name);

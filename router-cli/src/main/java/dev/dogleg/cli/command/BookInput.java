@@ -6,6 +6,7 @@ import dev.dogleg.cli.csv.ReadBook;
 import dev.dogleg.cli.csv.ReadOptions;
 import dev.dogleg.cli.csv.Sources;
 import dev.dogleg.cli.export.SetAside;
+import dev.dogleg.cli.prepare.MapAhead;
 import dev.dogleg.cli.prepare.RowFinder;
 import dev.dogleg.cli.settings.Card;
 import dev.dogleg.cli.settings.CardReader;
@@ -46,7 +47,7 @@ record BookInput(ReadBook read, Path map, Path folder, String card) {
     ReadBook read =
         BookReader.read(path, new ReadOptions(tables, choice.business(), Optional.empty(), strict));
     faults.addAll(read.faults());
-    String card = choice.business().map(Path::toString).orElse(CardReader.FILE);
+    String card = cardName(choice);
     Optional<Path> map = choice.map().or(() -> read.card().flatMap(BookInput::mapOf));
     if (map.isEmpty() && read.card().isPresent()) {
       faults.add(noMap(card));
@@ -56,6 +57,35 @@ record BookInput(ReadBook read, Path map, Path folder, String card) {
     }
     Path folder = Files.isDirectory(path) ? path : path.getParent();
     return Optional.of(new BookInput(read, map.get(), folder, card));
+  }
+
+  /**
+   * Opens what the cache has of the book's map while the book is read.
+   *
+   * @param choice which book
+   * @param cache folder of the caches
+   * @return what is being opened; empty where the card names no map or cannot be read, which
+   *     reading the book will say
+   */
+  static Optional<MapAhead> ahead(BookChoice choice, Path cache) {
+    Optional<Card> card = card(choice, new Faults());
+    return card.flatMap(
+        known ->
+            choice
+                .map()
+                .or(() -> mapOf(known))
+                .map(map -> new MapAhead(map, cache, known.business())));
+  }
+
+  private static Optional<Card> card(BookChoice choice, Faults faults) {
+    Path path = choice.book().toAbsolutePath().normalize();
+    Path folder = Files.isDirectory(path) ? path : path.getParent();
+    Path file = choice.business().orElse(folder.resolve(CardReader.FILE));
+    return CardReader.read(file, cardName(choice), faults);
+  }
+
+  private static String cardName(BookChoice choice) {
+    return choice.business().map(Path::toString).orElse(CardReader.FILE);
   }
 
   /**
@@ -69,14 +99,10 @@ record BookInput(ReadBook read, Path map, Path folder, String card) {
     if (choice.map().isPresent()) {
       return choice.map();
     }
-    Path path = choice.book().toAbsolutePath().normalize();
-    Path folder = Files.isDirectory(path) ? path : path.getParent();
-    Path file = choice.business().orElse(folder.resolve(CardReader.FILE));
-    String name = choice.business().map(Path::toString).orElse(CardReader.FILE);
-    Optional<Card> card = CardReader.read(file, name, faults);
+    Optional<Card> card = card(choice, faults);
     Optional<Path> map = card.flatMap(BookInput::mapOf);
     if (card.isPresent() && map.isEmpty()) {
-      faults.add(noMap(name));
+      faults.add(noMap(cardName(choice)));
     }
     return map;
   }

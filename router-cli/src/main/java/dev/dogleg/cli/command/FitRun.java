@@ -12,6 +12,7 @@ import dev.dogleg.cli.export.PlanReader;
 import dev.dogleg.cli.export.PlanReader.PlacedRow;
 import dev.dogleg.cli.file.TextFile;
 import dev.dogleg.cli.prepare.EarlierPlan;
+import dev.dogleg.cli.prepare.MapAhead;
 import dev.dogleg.cli.prepare.MapInUse;
 import dev.dogleg.cli.prepare.PreparedWeek;
 import dev.dogleg.cli.prepare.WeekPreparation;
@@ -83,6 +84,15 @@ final class FitRun {
 
   /** Runs. */
   ExitCode run() throws IOException {
+    Optional<MapAhead> ahead = BookInput.ahead(order.choice(), surroundings.cache());
+    try {
+      return run(ahead);
+    } finally {
+      ahead.ifPresent(MapAhead::close);
+    }
+  }
+
+  private ExitCode run(Optional<MapAhead> ahead) throws IOException {
     Faults ofBook = new Faults();
     Optional<BookInput> read = BookInput.read(order.choice(), false, ofBook);
     if (read.isEmpty() || ofBook.stops()) {
@@ -111,7 +121,7 @@ final class FitRun {
     if (newcomers.isEmpty() || faults.stops()) {
       return stopped();
     }
-    try (MapInUse map = new MapInUse(input.map(), surroundings.cache(), console, faults)) {
+    try (MapInUse map = new MapInUse(input.map(), surroundings.cache(), console, faults, ahead)) {
       return asked(input, newcomers.get(), EarlierPlan.of(rows), dates, map);
     } catch (FaultException failed) {
       failed.faults().forEach(faults::add);

@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The map file of a run: its roads and its addresses, each opened when first asked for.
@@ -25,6 +26,7 @@ public final class MapInUse implements AutoCloseable {
   private final Console console;
   private final Faults faults;
   private final Map<VanCard, RoadNetwork> roads = new LinkedHashMap<>();
+  private final Optional<MapAhead> ahead;
   private AddressIndex addresses;
 
   /**
@@ -36,6 +38,20 @@ public final class MapInUse implements AutoCloseable {
    * @param faults takes what is worth saying and stops nothing
    */
   public MapInUse(Path map, Path cache, Console console, Faults faults) {
+    this(map, cache, console, faults, Optional.empty());
+  }
+
+  /**
+   * A map of which some is opened already.
+   *
+   * @param map map file
+   * @param cache folder in which what is read from it outlives the run
+   * @param console shows progress
+   * @param faults takes what is worth saying and stops nothing
+   * @param ahead what was opened; whoever began it closes it
+   */
+  public MapInUse(Path map, Path cache, Console console, Faults faults, Optional<MapAhead> ahead) {
+    this.ahead = ahead;
     this.map = new Extract(map);
     this.cache = cache;
     this.console = console;
@@ -57,12 +73,16 @@ public final class MapInUse implements AutoCloseable {
   RoadNetwork roads(VanCard van) {
     RoadNetwork open = roads.get(van);
     if (open == null) {
-      try (SlowWork work = new SlowWork("roads")) {
-        open = RoadNetwork.open(map, van, cache.resolve("roads"), work);
-      }
+      open = ahead.flatMap(ready -> ready.roads(file(), van)).orElseGet(() -> opened(van));
       roads.put(van, open);
     }
     return open;
+  }
+
+  private RoadNetwork opened(VanCard van) {
+    try (SlowWork work = new SlowWork("roads")) {
+      return RoadNetwork.open(map, van, cache.resolve("roads"), work);
+    }
   }
 
   /**
@@ -73,11 +93,15 @@ public final class MapInUse implements AutoCloseable {
    */
   public AddressIndex addresses() {
     if (addresses == null) {
-      try (SlowWork work = new SlowWork("addresses")) {
-        addresses = AddressIndex.open(map, cache.resolve("addresses"), work::at);
-      }
+      addresses = ahead.flatMap(ready -> ready.addresses(file())).orElseGet(this::openedAddresses);
     }
     return addresses;
+  }
+
+  private AddressIndex openedAddresses() {
+    try (SlowWork work = new SlowWork("addresses")) {
+      return AddressIndex.open(map, cache.resolve("addresses"), work::at);
+    }
   }
 
   @Override
