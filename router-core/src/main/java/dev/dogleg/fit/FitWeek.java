@@ -8,6 +8,7 @@ import dev.dogleg.itinerary.WeekDay;
 import dev.dogleg.itinerary.WeekPlan;
 import dev.dogleg.itinerary.WeekRequest;
 import dev.dogleg.plan.RoomChanges;
+import dev.dogleg.plan.week.WarmWeek;
 import dev.dogleg.schedule.LegMemory;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -15,6 +16,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
@@ -31,10 +33,24 @@ public final class FitWeek {
   private final List<PlannedVanDay> days;
 
   /** What is known of the legs of each of the week's van-days, from question to question. */
-  private final List<LegMemory> memories = new ArrayList<>();
+  private final List<LegMemory> memories;
+
+  /** What is kept for tier B; empty: it begins from scratch. */
+  private final Optional<WarmWeek> warm;
+
+  private FitWeek(FitWeek other, Optional<WarmWeek> warm) {
+    week = other.week;
+    placed = other.placed;
+    fixed = other.fixed;
+    days = other.days;
+    memories = other.memories;
+    this.warm = warm;
+  }
 
   private FitWeek(WeekRequest week, Map<String, Integer> placed, Set<String> fixed) {
     this.week = week;
+    warm = Optional.empty();
+    memories = new ArrayList<>();
     week.days().forEach(day -> memories.add(remembered(day)));
     this.placed = Map.copyOf(placed);
     this.fixed = Set.copyOf(fixed);
@@ -87,6 +103,21 @@ public final class FitWeek {
     return of(week, placed, fixed);
   }
 
+  /**
+   * The same week, ready for many questions of tier B: it is bounded here once, so that each of
+   * them costs a part of what planning the week from scratch does. Answers are the same, but for
+   * weeks of equal cost.
+   *
+   * <p>Questions with van-days of their own still plan from scratch, and so do those for which what
+   * is kept does not reach.
+   *
+   * @param effort limit of this in solver steps, 1 or more
+   * @return the week; as it was where the effort did not suffice
+   */
+  public FitWeek readyForOtherDays(long effort) {
+    return new FitWeek(this, OtherDaysFit.warm(week, placed, fixed, effort));
+  }
+
   /** {@return the week's van-days as they stand without any newcomer} */
   public List<PlannedVanDay> days() {
     return days;
@@ -126,9 +157,13 @@ public final class FitWeek {
         fits.stream().limit(question.top()).map(DayFit::offer).toList(),
         fits.stream().skip(question.top()).map(DayFit::day).toList(),
         noDays,
-        tierB
-            ? Optional.of(new OtherDaysFit(week, asked, placed, fixed, days).solve(question))
-            : Optional.empty());
+        tierB ? Optional.of(otherDays(question, asked, fits)) : Optional.empty());
+  }
+
+  private WeekOffer otherDays(FitQuestion question, List<WeekDay> asked, List<DayFit> fits) {
+    OptionalInt best = fits.stream().mapToInt(DayFit::day).findFirst();
+    Optional<WarmWeek> kept = question.days().isEmpty() ? warm : Optional.empty();
+    return new OtherDaysFit(week, asked, placed, fixed, days, kept).solve(question, best);
   }
 
   /** Van-days of the same travel times and span of the day remember together. */

@@ -9,10 +9,13 @@ import dev.dogleg.itinerary.WeekBooking;
 import dev.dogleg.itinerary.WeekDay;
 import dev.dogleg.itinerary.WeekPlan;
 import dev.dogleg.itinerary.WeekRequest;
+import dev.dogleg.plan.week.WarmWeek;
 import dev.dogleg.plan.week.WeekPlanner;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
@@ -29,13 +32,17 @@ final class OtherDaysFit {
   private final Map<String, Integer> placed;
   private final Set<String> fixed;
   private final List<PlannedVanDay> before;
+  private final Optional<WarmWeek> warm;
 
+  /** With what is kept of the planned week; empty where it is planned from scratch. */
   OtherDaysFit(
       WeekRequest week,
       List<WeekDay> asked,
       Map<String, Integer> placed,
       Set<String> fixed,
-      List<PlannedVanDay> before) {
+      List<PlannedVanDay> before,
+      Optional<WarmWeek> warm) {
+    this.warm = warm;
     this.week = week;
     this.asked = asked;
     this.placed = placed;
@@ -43,12 +50,37 @@ final class OtherDaysFit {
     this.before = before;
   }
 
-  WeekOffer solve(FitQuestion question) {
+  /**
+   * Solves.
+   *
+   * @param question the question
+   * @param best van-day of the best offer of tier A; empty where there is none
+   */
+  WeekOffer solve(FitQuestion question, OptionalInt best) {
     WeekRequest request = request(question);
-    WeekPlan plan = WeekPlanner.plan(request);
-    boolean best = plan.proof().kind() == Proof.Kind.PROVEN_BEST;
+    WeekPlan plan = fromWarm(question, request, best).orElseGet(() -> WeekPlanner.plan(request));
+    return offer(question, request, plan);
+  }
+
+  private Optional<WeekPlan> fromWarm(FitQuestion question, WeekRequest request, OptionalInt best) {
+    Map<String, Integer> known = new HashMap<>(placed);
+    best.ifPresent(day -> known.put(question.newcomer().id(), day));
+    return warm.flatMap(kept -> kept.with(request, question.newcomer().id(), known, () -> false));
+  }
+
+  /** What is kept of the planned week, so that tier B need not begin from scratch. */
+  static Optional<WarmWeek> warm(
+      WeekRequest week, Map<String, Integer> placed, Set<String> fixed, long effort) {
+    WeekRequest planned =
+        new WeekRequest(
+            week.days(), planned(week, placed, fixed), week.prices(), week.seed(), effort);
+    return WarmWeek.of(planned, () -> false);
+  }
+
+  private WeekOffer offer(FitQuestion question, WeekRequest request, WeekPlan plan) {
+    boolean proven = plan.proof().kind() == Proof.Kind.PROVEN_BEST;
     if (plan.leftOutCounted() > 0) {
-      boolean none = best || plan.proof().leftOutBound() > 0;
+      boolean none = proven || plan.proof().leftOutBound() > 0;
       return new WeekOffer(
           none ? Verdict.NEVER_FITS : Verdict.NOT_FOUND,
           request,
@@ -78,7 +110,7 @@ final class OtherDaysFit {
         Verdict.FITS,
         request,
         plan,
-        best,
+        proven,
         OptionalInt.of(now.get(question.newcomer().id())),
         plan.costSixtieths() - costBefore(),
         moved);
@@ -86,6 +118,13 @@ final class OtherDaysFit {
 
   /** The planned bookings and the newcomer, all to be served. */
   private WeekRequest request(FitQuestion question) {
+    List<WeekBooking> bookings = planned(week, placed, fixed);
+    bookings.add(forced(question.newcomer().id(), question.newcomer().choices()));
+    return new WeekRequest(asked, bookings, week.prices(), week.seed(), question.otherDaysEffort());
+  }
+
+  private static List<WeekBooking> planned(
+      WeekRequest week, Map<String, Integer> placed, Set<String> fixed) {
     List<WeekBooking> bookings = new ArrayList<>();
     for (WeekBooking booking : week.bookings()) {
       Integer day = placed.get(booking.id());
@@ -98,8 +137,7 @@ final class OtherDaysFit {
                     : booking.choices()));
       }
     }
-    bookings.add(forced(question.newcomer().id(), question.newcomer().choices()));
-    return new WeekRequest(asked, bookings, week.prices(), week.seed(), question.otherDaysEffort());
+    return bookings;
   }
 
   private static WeekBooking forced(String id, List<DayChoice> choices) {

@@ -47,7 +47,7 @@ class FitQuestionsTest {
     int none = 0;
     for (int seed = 1; seed <= WEEKS; seed++) {
       QuestionWeeks questions = QuestionWeeks.of(seed, QUESTIONS);
-      FitWeek prepared = questions.prepared();
+      FitWeek prepared = questions.prepared().readyForOtherDays(FitQuestion.USUAL_EFFORT);
       for (int q = 0; q < QUESTIONS; q++) {
         String name = "seed " + seed + " question " + q;
         WeekBooking newcomer = questions.newcomers().get(q);
@@ -69,10 +69,10 @@ class FitQuestionsTest {
   @Test
   void manyThreadsGetTheAnswersOfOne() throws Exception {
     QuestionWeeks questions = QuestionWeeks.of(WEEKS + 1, QUESTIONS);
-    FitWeek alone = questions.prepared();
+    FitWeek alone = questions.prepared().readyForOtherDays(FitQuestion.USUAL_EFFORT);
     List<FitAnswer> expected = new ArrayList<>();
     questions.newcomers().forEach(one -> expected.add(alone.ask(sameDays(one))));
-    FitWeek shared = questions.prepared();
+    FitWeek shared = questions.prepared().readyForOtherDays(FitQuestion.USUAL_EFFORT);
     ExecutorService threads = Executors.newFixedThreadPool(THREADS);
     try {
       List<Callable<List<FitAnswer>>> askers = new ArrayList<>();

@@ -100,6 +100,11 @@ class SmallFitTest {
       }
     }
     otherDays(name, week, placed, fixed, newcomer, answer);
+    FitAnswer kept =
+        prepared
+            .readyForOtherDays(FitQuestion.USUAL_EFFORT)
+            .ask(FitQuestion.of(newcomer).withOtherDays(OtherDays.ALWAYS));
+    otherDays(name + ", kept", week, placed, fixed, newcomer, kept);
   }
 
   private void otherDays(

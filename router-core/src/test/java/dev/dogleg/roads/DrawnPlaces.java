@@ -44,10 +44,41 @@ public final class DrawnPlaces {
    * @throws IllegalStateException where so many places of the draw do not reach each other
    */
   public TravelMatrix drives(int count, long seed) {
-    List<RoadPoint> drawn = RandomPlaces.draw(roads, count + count / 2 + SPARE_PLACES, seed);
+    List<RoadPoint> drawn = drawn(count, seed);
     TravelMatrix all = roads.matrix(drawn);
+    return all.part(kept(all, count));
+  }
+
+  /**
+   * Places drawn so.
+   *
+   * @param count number of places, 1 or more
+   * @param seed seed of the draw
+   * @return places that {@link #drives(int, long)} speaks of
+   * @throws IllegalStateException where so many places of the draw do not reach each other
+   */
+  public List<RoadPoint> points(int count, long seed) {
+    List<RoadPoint> drawn = drawn(count, seed);
+    return IntStream.of(kept(roads.matrix(drawn), count)).mapToObj(drawn::get).toList();
+  }
+
+  /**
+   * Drives among places of this map.
+   *
+   * @param places the places
+   * @return free-flow drives by {@link RoadNetwork#matrix}
+   */
+  public TravelMatrix drives(List<RoadPoint> places) {
+    return roads.matrix(places);
+  }
+
+  private List<RoadPoint> drawn(int count, long seed) {
+    return RandomPlaces.draw(roads, count + count / 2 + SPARE_PLACES, seed);
+  }
+
+  private int[] kept(TravelMatrix all, int count) {
     int most = 0;
-    for (int place = 1; place < drawn.size(); place++) {
+    for (int place = 1; place < all.size(); place++) {
       most = bothWays(all, place).length > bothWays(all, most).length ? place : most;
     }
     int[] kept = new int[count];
@@ -61,9 +92,9 @@ public final class DrawnPlaces {
     }
     if (size < count) {
       throw new IllegalStateException(
-          "only " + size + " of " + drawn.size() + " places of " + name + " reach each other");
+          "only " + size + " of " + all.size() + " places of " + name + " reach each other");
     }
-    return all.part(kept);
+    return kept;
   }
 
   private static int[] bothWays(TravelMatrix all, int place) {

@@ -9,7 +9,8 @@ import dev.dogleg.itinerary.Prices;
  * it need be: whoever checks a proof reckons such a cost anew and must not come to more.
  */
 final class CostCeiling {
-  private static final long FAR = 1L << 48;
+  /** More than any cost. */
+  static final long FAR = 1L << 48;
 
   private CostCeiling() {}
 

@@ -80,6 +80,17 @@ final class ListedSets {
     return found;
   }
 
+  /** {@return for each set its reduced cost, in parts} */
+  long[] reduced(DayDuals duals) {
+    long[] reduced = new long[size];
+    long[] one = new long[words];
+    for (int k = 0; k < size; k++) {
+      System.arraycopy(sets, k * words, one, 0, words);
+      reduced[k] = duals.reduced(one, costs[k]);
+    }
+    return reduced;
+  }
+
   /** Sums of prices for each value of each byte of a set. */
   private long[] byByte(long[] price) {
     long[] sums = new long[words * Long.BYTES * BYTE];

@@ -126,10 +126,7 @@ final class PricedProof {
         rough.solve();
         return finish(limit, rough, List.of(), Long.MAX_VALUE);
       }
-      ColumnGeneration cost = cost(limit, rough.columns());
-      cost.solve();
-      boolean found = cost.bound() != null && finish(limit, cost, List.of(base), top);
-      pricers.forEach(pricer -> pricer.list(null));
+      boolean found = listed(limit, base, top, rough.columns());
       if (found || top >= ceiling(limit)) {
         return found;
       }
@@ -137,6 +134,47 @@ final class PricedProof {
       room *= 2;
     }
     return false;
+  }
+
+  /**
+   * Works from lists that somebody else made, for weeks that leave nobody out; whether a best one
+   * is found.
+   *
+   * @param base bound by which the lists were made
+   * @param top weeks that cost more are not spoken of by the lists
+   * @param lists for each kind of van-day, every set that a week of at most so much may hold
+   * @param first columns of those seen to begin with
+   */
+  boolean over(WeekBound base, long top, List<ListedSets> lists, int[] first) {
+    for (int kind = 0; kind < lists.size(); kind++) {
+      pricers.get(kind).list(lists.get(kind));
+    }
+    return listed(0, base, top, first);
+  }
+
+  /**
+   * Whether it is shown, from columns seen, that every week leaves somebody out.
+   *
+   * @param first columns of those seen to begin with
+   */
+  boolean leavesOut(int[] first) {
+    ColumnGeneration count = count(List.of(), first, 1);
+    count.solve();
+    leftOutBound = count.bound() == null ? 0 : (int) Math.max(0, count.bound().value());
+    return leftOutBound > 0;
+  }
+
+  private boolean listed(int limit, WeekBound base, long top, int[] first) {
+    ColumnGeneration cost = cost(limit, first);
+    cost.solve();
+    boolean found = cost.bound() != null && finish(limit, cost, List.of(base), top);
+    pricers.forEach(pricer -> pricer.list(null));
+    return found;
+  }
+
+  /** {@return what prices the van-days, by kind} */
+  List<DayPricer> pricers() {
+    return pricers;
   }
 
   /** Lists what a week of at most so much may hold; false where there is too much of it. */

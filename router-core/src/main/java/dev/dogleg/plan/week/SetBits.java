@@ -5,6 +5,21 @@ final class SetBits {
   private SetBits() {}
 
   /**
+   * A set.
+   *
+   * @param members numbers, 0 or more
+   * @param words how many words it has
+   * @return its words
+   */
+  static long[] of(int[] members, int words) {
+    long[] row = new long[words];
+    for (int member : members) {
+      row[member >>> 6] |= 1L << member;
+    }
+    return row;
+  }
+
+  /**
    * The members of a set.
    *
    * @param rows words of sets

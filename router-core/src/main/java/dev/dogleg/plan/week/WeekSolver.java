@@ -129,7 +129,7 @@ final class WeekSolver {
   }
 
   /** The sets that the search has seen. */
-  private MasterProblem seen(WeekSearch search) {
+  static MasterProblem seen(WeekModel model, WeekSearch search, SetCosts costs, WorkCount work) {
     ColumnPool pool = new ColumnPool(model.size());
     for (KnownOrders orders : search.orders()) {
       VanKind kind = orders.kind();
@@ -146,7 +146,7 @@ final class WeekSolver {
     if (few && listAll()) {
       return;
     }
-    PricedProof proof = new PricedProof(seen(search), best, stop, this::told);
+    PricedProof proof = new PricedProof(seen(model, search, costs, work), best, stop, this::told);
     proof.run();
     best = proof.best();
     leftOutBound = proof.leftOutBound();

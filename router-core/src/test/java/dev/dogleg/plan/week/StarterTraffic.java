@@ -8,15 +8,16 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** The bands of the starter table of traffic, on a day of 24 hours. */
-final class StarterTraffic {
+public final class StarterTraffic {
   private StarterTraffic() {}
 
   /**
    * The bands.
    *
    * @param roadClasses names of road classes, each a column of the table
+   * @return the bands
    */
-  static TrafficBands bands(List<String> roadClasses) {
+  public static TrafficBands bands(List<String> roadClasses) {
     List<TrafficBands.Band> bands = new ArrayList<>();
     for (TableRow row : StarterTables.rows("traffic.csv")) {
       String[] from = row.cell("from").split(":", -1);
