@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Everything a book folder says, consistent: every booking's client and pets are in it.
@@ -69,6 +70,27 @@ public record Book(
     if (!ids.contains(id)) {
       throw new IllegalArgumentException("unknown id: " + id.replace("\n", " of "));
     }
+  }
+
+  /**
+   * The same book with more in it.
+   *
+   * @param moreClients further clients
+   * @param morePets their pets
+   * @param moreBookings further bookings
+   * @return the book, what it had before first
+   */
+  public Book with(List<Client> moreClients, List<Pet> morePets, List<Booking> moreBookings) {
+    return new Book(
+        business,
+        both(clients, moreClients),
+        both(pets, morePets),
+        both(bookings, moreBookings),
+        week);
+  }
+
+  private static <T> List<T> both(List<T> one, List<T> other) {
+    return Stream.concat(one.stream(), other.stream()).toList();
   }
 
   /** {@return clients by id} */

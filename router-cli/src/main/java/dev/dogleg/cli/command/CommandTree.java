@@ -57,6 +57,7 @@ public final class CommandTree {
     line.addSubcommand(new TextsCommand(surroundings));
     line.addSubcommand(new FindCommand(surroundings));
     line.addSubcommand(new FitCommand(surroundings));
+    line.addSubcommand(new OpeningsCommand(surroundings));
     line.addSubcommand(new HowLongCommand(surroundings));
     line.addSubcommand(new LearnCommand(surroundings));
     line.addSubcommand(new LateCommand(surroundings));

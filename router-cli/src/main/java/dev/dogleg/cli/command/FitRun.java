@@ -8,9 +8,6 @@ import dev.dogleg.cli.console.ExitCode;
 import dev.dogleg.cli.export.FitJson;
 import dev.dogleg.cli.export.FitSheet;
 import dev.dogleg.cli.export.FitText;
-import dev.dogleg.cli.export.PlanReader;
-import dev.dogleg.cli.export.PlanReader.PlacedRow;
-import dev.dogleg.cli.file.TextFile;
 import dev.dogleg.cli.prepare.EarlierPlan;
 import dev.dogleg.cli.prepare.MapAhead;
 import dev.dogleg.cli.prepare.MapInUse;
@@ -18,11 +15,8 @@ import dev.dogleg.cli.prepare.PreparedWeek;
 import dev.dogleg.cli.prepare.WeekPreparation;
 import dev.dogleg.cli.terms.VanDay;
 import dev.dogleg.cli.terms.VanDays;
-import dev.dogleg.fault.Fault;
 import dev.dogleg.fault.FaultException;
 import dev.dogleg.fault.Faults;
-import dev.dogleg.fault.Severity;
-import dev.dogleg.fault.Where;
 import dev.dogleg.fit.FitAnswer;
 import dev.dogleg.fit.FitAnswer.Verdict;
 import dev.dogleg.fit.FitQuestion;
@@ -37,13 +31,11 @@ import dev.dogleg.plan.week.WeekPlanner;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /** What {@code fit} does: read book, plan and newcomers, ask about each, print. Writes nothing. */
@@ -100,52 +92,17 @@ final class FitRun {
       return stopped();
     }
     BookInput input = read.get();
-    Path file = order.plan().orElse(input.folder().resolve("plan").resolve("plan.csv"));
-    List<PlacedRow> rows =
-        TextFile.read(file, file.toString(), faults)
-            .map(text -> PlanReader.read(text.text(), file.toString(), faults))
-            .orElse(List.of());
+    PlannedDates planned = PlannedDates.read(order.plan(), input, surroundings.clock(), faults);
     Optional<Newcomers> newcomers =
         Newcomers.of(order.described(), order.newcomers(), input, faults);
-    List<LocalDate> dates = dates(rows, input.book());
-    if (dates.isEmpty() && !faults.stops()) {
-      faults.add(
-          new Fault(
-              "no-planned-day",
-              Severity.STOP,
-              Where.file(file.toString()),
-              "",
-              "a plan with a day after today was expected",
-              "dogleg plan --from DATE --days 5"));
-    }
     if (newcomers.isEmpty() || faults.stops()) {
       return stopped();
     }
     try (MapInUse map = new MapInUse(input.map(), surroundings.cache(), console, faults, ahead)) {
-      return asked(input, newcomers.get(), EarlierPlan.of(rows), dates, map);
+      return asked(input, newcomers.get(), planned.earlier(), planned.dates(), map);
     } catch (FaultException failed) {
       failed.faults().forEach(faults::add);
       return stopped();
-    }
-  }
-
-  /** Every day from the plan's first after today to its last: one without a row is free. */
-  private List<LocalDate> dates(List<PlacedRow> rows, Book book) {
-    LocalDate today = LocalDate.now(surroundings.clock().withZone(book.business().zone()));
-    TreeSet<LocalDate> dates = new TreeSet<>();
-    for (PlacedRow row : rows) {
-      date(row).filter(date -> date.isAfter(today)).ifPresent(dates::add);
-    }
-    return dates.isEmpty()
-        ? List.of()
-        : dates.first().datesUntil(dates.last().plusDays(1)).toList();
-  }
-
-  private static Optional<LocalDate> date(PlacedRow row) {
-    try {
-      return Optional.of(LocalDate.parse(row.row().date()));
-    } catch (DateTimeParseException unreadable) {
-      return Optional.empty();
     }
   }
 
@@ -190,14 +147,7 @@ final class FitRun {
     try {
       fit = FitWeek.of(week.request(), week.before(), fixed(week));
     } catch (IllegalArgumentException holdsNot) {
-      faults.add(
-          new Fault(
-              "plan-holds-not",
-              Severity.STOP,
-              Where.NOWHERE,
-              holdsNot.getMessage(),
-              "a plan whose days hold was expected",
-              "dogleg check --plan says why; dogleg plan plans anew"));
+      faults.add(PlannedDates.holdsNot(holdsNot));
       return stopped();
     }
     FitSheets sheets = new FitSheets(book, week, fit, earlier);

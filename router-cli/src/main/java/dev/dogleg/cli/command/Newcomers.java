@@ -6,6 +6,7 @@ import dev.dogleg.cli.csv.ReadBook;
 import dev.dogleg.cli.csv.Sources;
 import dev.dogleg.cli.export.CsvText;
 import dev.dogleg.cli.file.TextFile;
+import dev.dogleg.cli.prepare.MoreRows;
 import dev.dogleg.cli.prepare.RowFinder;
 import dev.dogleg.fault.Fault;
 import dev.dogleg.fault.Faults;
@@ -15,7 +16,6 @@ import dev.dogleg.model.Book;
 import dev.dogleg.model.Booking;
 import dev.dogleg.model.Client;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -127,20 +127,8 @@ final class Newcomers {
 
   /** {@return the book with the newcomers in it} */
   Book joined() {
-    Book book = input.book();
     Book own = read.book().orElseThrow();
-    return new Book(
-        book.business(),
-        both(book.clients(), own.clients()),
-        both(book.pets(), own.pets()),
-        both(book.bookings(), own.bookings()),
-        book.week());
-  }
-
-  private static <T> List<T> both(List<T> one, List<T> other) {
-    List<T> all = new ArrayList<>(one);
-    all.addAll(other);
-    return all;
+    return input.book().with(own.clients(), own.pets(), own.bookings());
   }
 
   /** Whether a fault speaks of a newcomer. */
@@ -156,45 +144,9 @@ final class Newcomers {
     Set<String> ids = new HashSet<>();
     own.clients().forEach(client -> ids.add(client.id()));
     own.bookings().forEach(booking -> ids.add(booking.id()));
-    return new RowFinder() {
-      @Override
-      public Where client(String clientId) {
-        return ids.contains(clientId)
-            ? sources.client(clientId, Column.ADDRESS)
-            : book.client(clientId);
-      }
-
-      @Override
-      public Where booking(String bookingId) {
-        return ids.contains(bookingId)
-            ? sources.booking(bookingId, Column.WHEN)
-            : book.booking(bookingId);
-      }
-
-      @Override
-      public Where home(String groomerId) {
-        return book.home(groomerId);
-      }
-
-      @Override
-      public Where rule(String name) {
-        return book.rule(name);
-      }
-
-      @Override
-      public Where zone(String name) {
-        return book.zone(name);
-      }
-
-      @Override
-      public Where errand(String errandId) {
-        return book.errand(errandId);
-      }
-
-      @Override
-      public Where waterPlaces() {
-        return book.waterPlaces();
-      }
-    };
+    return new MoreRows(
+        book,
+        id -> ids.contains(id) ? Optional.of(sources.client(id, Column.ADDRESS)) : Optional.empty(),
+        id -> ids.contains(id) ? Optional.of(sources.booking(id, Column.WHEN)) : Optional.empty());
   }
 }

@@ -30,8 +30,13 @@ public final class Corrections {
     return new Corrections(byKey, tags);
   }
 
-  /** Tags of the place at an address. */
-  List<Tag> tags(String address) {
+  /**
+   * Tags of the place at an address.
+   *
+   * @param address as typed
+   * @return its tags; none where nothing is said of it
+   */
+  public List<Tag> tags(String address) {
     return tags.getOrDefault(key(address), List.of());
   }
 
