@@ -26,13 +26,18 @@ final class DayOdds {
 
   /** Odds of each door by the end of its last arrival window, thousandths, by visit. */
   static Map<String, Integer> kept(DayRequest request, DayPlan plan) {
+    return kept(request, plan.stops());
+  }
+
+  /** The same of a timed day. */
+  static Map<String, Integer> kept(DayRequest request, List<PlannedStop> stops) {
     CourseTerms terms = CourseTerms.coarse(services(request), spread(request));
     Map<String, Integer> last = new HashMap<>();
     for (Visit visit : request.visits()) {
       last.put(visit.id(), visit.latestArrivalSeconds());
     }
     Map<String, Integer> kept = new HashMap<>();
-    for (DoorArrival door : ArrivalForecast.of(request, plan.stops(), terms)) {
+    for (DoorArrival door : ArrivalForecast.of(request, stops, terms)) {
       kept.put(door.visitId(), door.arrival().permilleBy(last.get(door.visitId())));
     }
     return kept;

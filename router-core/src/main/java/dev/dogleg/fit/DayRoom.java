@@ -29,6 +29,7 @@ final class DayRoom {
   private final DayShift shift;
   private final RoomGrid grid;
   private final DoorRoom doors;
+  private final RoomOdds odds;
   private final List<Known> known = new ArrayList<>();
   private final List<Cell> cells = new ArrayList<>();
 
@@ -63,9 +64,8 @@ final class DayRoom {
     shift = question.overtime() ? given : given.endingBy(latestEnd(given));
     grid = RoomGrid.of(shift.hours(), question);
     TravelTimes travel = days.week().days().get(before.number()).travel();
-    doors =
-        new DoorRoom(
-            days.week(), before.visits(), grid, LegMemory.of(travel, shift), question.effort());
+    doors = new DoorRoom(days.week(), before, grid, LegMemory.of(travel, shift), question.effort());
+    odds = new RoomOdds(before, question.keptPermille().orElse(0));
   }
 
   /** The shift's end, or as late as the day ends already. */
@@ -171,7 +171,10 @@ final class DayRoom {
     }
     cell.proven &= proven;
     known.add(new Known(visit, asked, holds, proven));
-    cell.open = (BitSet) holds.clone();
+    cell.open =
+        question.keptPermille().isPresent()
+            ? doors.likely(day, withMargin(visit), holds, odds)
+            : (BitSet) holds.clone();
   }
 
   private WeekDay day(String id) {

@@ -26,10 +26,10 @@ import java.util.stream.IntStream;
  */
 final class DoorRoom {
   /** Orders kept to be tried first. */
-  private static final int MOST_ORDERS = 12;
+  private static final int MOST_ORDERS = 24;
 
   private final WeekRequest week;
-  private final List<Visit> visits;
+  private final PlannedVanDay before;
   private final RoomGrid grid;
   private final LegMemory legs;
   private final long effort;
@@ -38,14 +38,30 @@ final class DoorRoom {
   /**
    * For one van-day.
    *
-   * @param visits what it serves
+   * @param before what it serves, and in which order
    */
-  DoorRoom(WeekRequest week, List<Visit> visits, RoomGrid grid, LegMemory legs, long effort) {
+  DoorRoom(WeekRequest week, PlannedVanDay before, RoomGrid grid, LegMemory legs, long effort) {
     this.week = week;
-    this.visits = visits;
+    this.before = before;
     this.grid = grid;
     this.legs = legs;
     this.effort = effort;
+    insertions();
+  }
+
+  /** The day as it is with one more at any place of its order: what is most often right. */
+  private void insertions() {
+    List<String> ids = before.visits().stream().map(Visit::id).toList();
+    List<Integer> order =
+        before.plan().stops().stream()
+            .filter(stop -> stop.kind() == PlannedStop.Kind.VISIT)
+            .map(stop -> ids.indexOf(stop.visitId()))
+            .toList();
+    for (int place = 0; place <= order.size(); place++) {
+      List<Integer> one = new ArrayList<>(order);
+      one.add(place, ids.size());
+      orders.add(one);
+    }
   }
 
   /**
@@ -82,13 +98,9 @@ final class DoorRoom {
           outcome.day().map(day -> day.plan().stops()).orElse(List.of()), outcome.neverFits());
     }
     DayModel free = DayModel.of(request, legs).free();
-    int[] byRequest = new int[size];
-    for (int visit = 0; visit < size; visit++) {
-      byRequest[free.requestIndex(visit)] = visit;
-    }
     OrderCost costs = new OrderCost(free);
     for (int k = 0; k < orders.size(); k++) {
-      int[] order = orders.get(k).stream().mapToInt(index -> byRequest[index]).toArray();
+      int[] order = numbered(orders.get(k), free);
       if (costs.of(order, OrderCost.IMPOSSIBLE) != OrderCost.IMPOSSIBLE) {
         orders.add(0, orders.remove(k));
         return new Day(timed(free, order), false);
@@ -101,6 +113,46 @@ final class DoorRoom {
     List<Integer> order = some.order().get();
     remember(order.stream().map(free::requestIndex).toList());
     return new Day(timed(free, order.stream().mapToInt(visit -> visit).toArray()), false);
+  }
+
+  /** An order of the request's visits in the numbering of its day. */
+  private static int[] numbered(List<Integer> order, DayModel day) {
+    int[] byRequest = new int[day.size()];
+    for (int visit = 0; visit < byRequest.length; visit++) {
+      byRequest[day.requestIndex(visit)] = visit;
+    }
+    return order.stream().mapToInt(index -> byRequest[index]).toArray();
+  }
+
+  /**
+   * Of times that hold those for which some order that made room keeps its told times often enough,
+   * timed as a planner would.
+   */
+  BitSet likely(WeekDay day, Visit visit, BitSet holds, RoomOdds odds) {
+    BitSet likely = new BitSet();
+    for (int start = holds.nextSetBit(0); start >= 0; start = holds.nextSetBit(start + 1)) {
+      likely.set(start, isLikely(day, visit, start, odds));
+    }
+    return likely;
+  }
+
+  private boolean isLikely(WeekDay day, Visit visit, int start, RoomOdds odds) {
+    BitSet one = new BitSet();
+    one.set(start);
+    DayRequest planned = request(day, visit, one);
+    DayRequest told = request(day, visit.arriving(List.of(grid.told(start))));
+    DayModel model = DayModel.of(planned, legs);
+    OrderCost costs = new OrderCost(model);
+    for (int k = 0; k < orders.size(); k++) {
+      int[] order = numbered(orders.get(k), model);
+      long cost = costs.of(order, OrderCost.IMPOSSIBLE);
+      if (cost != OrderCost.IMPOSSIBLE
+          && odds.kept(told, visit.id(), new DayTiming(model).time(order, cost).stops())) {
+        orders.add(0, orders.remove(k));
+        return true;
+      }
+    }
+    return false;
   }
 
   private static List<PlannedStop> timed(DayModel day, int[] order) {
@@ -143,8 +195,12 @@ final class DoorRoom {
   }
 
   private DayRequest request(WeekDay day, Visit visit, BitSet open) {
-    List<Visit> all = new ArrayList<>(visits);
-    all.add(visit.arriving(grid.windows(open)));
+    return request(day, visit.arriving(grid.windows(open)));
+  }
+
+  private DayRequest request(WeekDay day, Visit visit) {
+    List<Visit> all = new ArrayList<>(before.visits());
+    all.add(visit);
     return new DayRequest(
         day.shift(), all, day.travel(), week.prices(), day.terms(), week.seed(), effort);
   }

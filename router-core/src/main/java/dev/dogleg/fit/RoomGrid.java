@@ -32,6 +32,11 @@ record RoomGrid(int firstSeconds, int count, int stepSeconds, int spanSeconds, i
     return firstSeconds + number * stepSeconds;
   }
 
+  /** A span as it is told. */
+  TimeWindow told(int number) {
+    return new TimeWindow(from(number), from(number) + spanSeconds);
+  }
+
   /** Last second of arrival at a door asked about. */
   int latestArrival(int number) {
     return from(number) + spanSeconds - marginSeconds;

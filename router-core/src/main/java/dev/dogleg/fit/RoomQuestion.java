@@ -1,6 +1,7 @@
 package dev.dogleg.fit;
 
 import java.util.List;
+import java.util.OptionalInt;
 
 /**
  * Which times may be told in the van-days to come?
@@ -12,6 +13,9 @@ import java.util.List;
  *     and from the doors asked about, 0..3,600; with a step no more than the span
  * @param overtime whether overtime that the shift allows counts as room; otherwise the day ends by
  *     its shift's end, or as late as it does already
+ * @param keptPermille so many of a thousand told times are to be kept, 500..999: every time that
+ *     may be told, and those told already, or as many as are kept now where that is less; empty:
+ *     odds are not looked at
  * @param effort limit of each look at one day, in solver steps, 1 or more
  */
 public record RoomQuestion(
@@ -20,12 +24,14 @@ public record RoomQuestion(
     int stepSeconds,
     int marginSeconds,
     boolean overtime,
+    OptionalInt keptPermille,
     long effort) {
   /** Checks the ranges. */
   public RoomQuestion {
     asks = List.copyOf(asks);
     check("spanSeconds", spanSeconds, 1, 14_400);
     check("stepSeconds", stepSeconds, 1, 3_600);
+    check("keptPermille", keptPermille.orElse(500), 500, 999);
     check("marginSeconds", marginSeconds, 0, 3_600);
     if (marginSeconds + stepSeconds > spanSeconds || effort < 1) {
       throw new IllegalArgumentException(

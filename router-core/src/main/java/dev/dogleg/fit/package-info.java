@@ -8,13 +8,15 @@
  *
  * <p><b>What it is.</b> {@link dev.dogleg.fit.FitWeek} is a planned week, prepared once; {@link
  * dev.dogleg.fit.FitWeek#ask} turns a {@link dev.dogleg.fit.FitQuestion} into a {@link
- * dev.dogleg.fit.FitAnswer}. <b>Needs.</b> A week's request and which van-day serves which booking;
- * travel times that hold the newcomer's door, in the week's request or in the question; an effort
- * limit in steps. No map, no clock, no LP library of its own. <b>Promises.</b> An offer of tier A
- * marked proven is the best day of all those visits to the second, not the cheapest insertion; told
- * times, which are arrival windows of the request, are never broken; a no is proven or says that it
- * is not. Everything is immutable: many threads may ask one week at once. <b>Costs.</b> See {@code
- * docs/BENCHMARKS.md}: some milliseconds in tier A; tier B plans a whole week, from scratch.
+ * dev.dogleg.fit.FitAnswer}. {@link dev.dogleg.fit.RoomAhead} asks before anybody has called: the
+ * times that may be told to a kind of client whichever known door of a zone it lives at.
+ * <b>Needs.</b> A week's request and which van-day serves which booking; travel times that hold the
+ * newcomer's door, in the week's request or in the question; an effort limit in steps. No map, no
+ * clock, no LP library of its own. <b>Promises.</b> An offer of tier A marked proven is the best
+ * day of all those visits to the second, not the cheapest insertion; told times, which are arrival
+ * windows of the request, are never broken; a no is proven or says that it is not. Everything is
+ * immutable: many threads may ask one week at once. <b>Costs.</b> See {@code docs/BENCHMARKS.md}:
+ * some milliseconds in tier A; tier B plans a whole week, from scratch.
  *
  * <p><b>Where it comes from.</b> Tier A is the exact day engine of {@code plan}, tier B the week
  * planner of {@code plan.week}, each with the newcomer forced in.

@@ -9,6 +9,7 @@ import dev.dogleg.plan.BenchmarkPage;
 import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 
 /** Times whole tables of room ahead and writes them into docs/BENCHMARKS.md: a minute. */
 public final class RoomLedger {
@@ -113,6 +114,7 @@ public final class RoomLedger {
     }
     return new Table(
         new WeekRequest(week.days(), all, week.prices(), week.seed(), week.effort()),
-        new RoomQuestion(asks, 3_600, 900, 300, false, DayRequest.USUAL_EFFORT));
+        new RoomQuestion(
+            asks, 3_600, 900, 300, false, OptionalInt.of(950), DayRequest.USUAL_EFFORT));
   }
 }

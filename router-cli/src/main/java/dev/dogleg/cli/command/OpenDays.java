@@ -162,7 +162,7 @@ final class OpenDays {
     PreparedWeek week = prepared.get();
     Map<String, Integer> placed = new HashMap<>(week.before());
     for (WeekBooking stop : week.request().bookings()) {
-      if (!stop.counted() || placed.containsKey(stop.id())) {
+      if (!stop.counted() || placed.containsKey(stop.id()) || stop.choices().isEmpty()) {
         continue;
       }
       String name = week.stops().get(stop.id()).client();

@@ -99,7 +99,8 @@ final class OpeningsRun {
             STEP_SECONDS,
             order.marginSeconds(),
             order.enoughPercent(),
-            order.overtime());
+            order.overtime(),
+            input.book().business().week().promises().keptPercent());
     OpenDays open;
     OpeningsTable table;
     try {

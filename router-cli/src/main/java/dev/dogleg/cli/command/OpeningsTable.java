@@ -31,6 +31,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.IntConsumer;
 
 /**
@@ -145,6 +146,7 @@ final class OpeningsTable {
                 terms.stepSeconds(),
                 terms.marginSeconds(),
                 terms.overtime(),
+                OptionalInt.of(10 * terms.keptPercent()),
                 DayRequest.USUAL_EFFORT),
             progress);
     for (RoomAhead.Room room : answer.rooms()) {

@@ -28,7 +28,7 @@ public final class OpeningsCsv {
       for (Row row : zone.rows()) {
         for (int kind = 0; kind < sheet.kinds().size(); kind++) {
           Cell cell = row.cells().get(kind);
-          for (TimeWindow span : cell.spans()) {
+          for (TimeWindow span : cell.shown(sheet.terms())) {
             csv.row(
                 List.of(
                     CsvText.free(zone.name()),

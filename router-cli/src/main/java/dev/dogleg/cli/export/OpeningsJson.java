@@ -48,6 +48,7 @@ public final class OpeningsJson {
     json.writeNumberField("margin_seconds", sheet.terms().marginSeconds());
     json.writeNumberField("enough_percent", sheet.terms().enoughPercent());
     json.writeBooleanField("overtime", sheet.terms().overtime());
+    json.writeNumberField("kept_percent", sheet.terms().keptPercent());
     json.writeNumberField("good_for_clients_a_line", 1);
     json.writeArrayFieldStart("kinds");
     for (Kind kind : sheet.kinds()) {

@@ -4,8 +4,11 @@ import dev.dogleg.time.TimeWindow;
 import dev.dogleg.time.WorkDay;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * A table of times that may be told without asking again, and what is needed to show it.
@@ -42,9 +45,15 @@ public record OpeningsSheet(
    * @param marginSeconds how much longer drives to an address may be than those to the known doors
    * @param enoughPercent the minutes at the door are enough in so many of 100 grooms
    * @param overtime whether overtime counts as room
+   * @param keptPercent so many of 100 told times are to be kept
    */
   public record Terms(
-      int spanSeconds, int stepSeconds, int marginSeconds, int enoughPercent, boolean overtime) {}
+      int spanSeconds,
+      int stepSeconds,
+      int marginSeconds,
+      int enoughPercent,
+      boolean overtime,
+      int keptPercent) {}
 
   /**
    * A kind of caller.
@@ -102,6 +111,37 @@ public record OpeningsSheet(
     /** Copies the list. */
     public Cell {
       spans = List.copyOf(spans);
+    }
+
+    /**
+     * The stretches as they are shown to a person, who reads stretches that overlap or touch as
+     * one: the longest first, the others cut until they stand a step apart, or left out.
+     *
+     * @param terms width of a told span, and step
+     * @return sorted stretches; every told span that lies in one of them holds
+     */
+    List<TimeWindow> shown(Terms terms) {
+      List<TimeWindow> apart = new ArrayList<>();
+      spans.stream()
+          .sorted(Comparator.comparingInt(one -> one.fromSeconds() - one.toSeconds()))
+          .forEach(one -> cut(one, apart, terms).ifPresent(apart::add));
+      apart.sort(null);
+      return apart;
+    }
+
+    private static Optional<TimeWindow> cut(TimeWindow span, List<TimeWindow> others, Terms terms) {
+      int from = span.fromSeconds();
+      int to = span.toSeconds();
+      for (TimeWindow other : others) {
+        if (other.fromSeconds() <= from) {
+          from = Math.max(from, other.toSeconds() + terms.stepSeconds());
+        } else {
+          to = Math.min(to, other.fromSeconds() - terms.stepSeconds());
+        }
+      }
+      return to - from >= terms.spanSeconds()
+          ? Optional.of(new TimeWindow(from, to))
+          : Optional.empty();
     }
 
     /**

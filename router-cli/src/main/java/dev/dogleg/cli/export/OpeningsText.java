@@ -63,7 +63,7 @@ public final class OpeningsText {
     for (Zone zone : sheet.zones()) {
       for (Row row : zone.rows()) {
         for (Cell cell : row.cells()) {
-          for (TimeWindow shown : cell.spans()) {
+          for (TimeWindow shown : cell.shown(sheet.terms())) {
             if (shown.toSeconds() - shown.fromSeconds() > sheet.terms().spanSeconds()) {
               int last = shown.toSeconds() - sheet.terms().spanSeconds();
               return text
@@ -140,7 +140,7 @@ public final class OpeningsText {
     if (cell.spans().isEmpty()) {
       return List.of(cell.proven() ? "full" : "full?");
     }
-    return cell.spans().stream().map(shown -> span(row, shown)).toList();
+    return cell.shown(sheet.terms()).stream().map(shown -> span(row, shown)).toList();
   }
 
   private void legend() {
@@ -157,7 +157,7 @@ public final class OpeningsText {
       say("full?: nothing found within the limit, not proven.");
     }
     if (all.stream().anyMatch(cell -> !cell.allowed())) {
-      say("-: your zones or rules allow it on this day at no, or not at every, door.");
+      say("-: your zones, rules or roads do not allow this day at every door there.");
     }
     int dearer = all.stream().mapToInt(Cell::dearerSeconds).max().orElse(0);
     if (dearer > 0) {
@@ -167,11 +167,13 @@ public final class OpeningsText {
               + " min of driving).");
     }
     say(
-        "A time holds at every known door of its zone, all told times kept, no other day touched,"
-            + (sheet.terms().overtime() ? " overtime used," : " no overtime more than planned,")
-            + " and at an address whose drives are up to "
+        "A time holds at every known door of its zone and at an address whose drives are up to "
             + Amounts.roughMinutes(sheet.terms().marginSeconds())
-            + " min longer. Farther out: dogleg fit.");
+            + " min longer; farther out: dogleg fit. Everybody planned keeps the day, told times are"
+            + " kept, this one in "
+            + sheet.terms().keptPercent()
+            + " of 100; "
+            + (sheet.terms().overtime() ? "overtime as your card allows." : "no more overtime."));
     for (Kind kind : sheet.kinds()) {
       say("  " + kind.word() + ": " + kind.standsFor());
     }
