@@ -125,23 +125,24 @@ final class DoorRoom {
   }
 
   /**
-   * Of times that hold those for which some order that made room keeps its told times often enough,
-   * timed as a planner would.
+   * Of times that hold those for which some order that made room keeps its told times often enough:
+   * timed as a planner would, who rather leaves late than waits, or else with the van at the door
+   * as the span begins.
    */
   BitSet likely(WeekDay day, Visit visit, BitSet holds, RoomOdds odds) {
     BitSet likely = new BitSet();
     for (int start = holds.nextSetBit(0); start >= 0; start = holds.nextSetBit(start + 1)) {
-      likely.set(start, isLikely(day, visit, start, odds));
+      DayRequest told = request(day, visit.arriving(List.of(grid.told(start))));
+      likely.set(
+          start,
+          isLikely(day, visit.arriving(List.of(grid.planned(start))), told, odds)
+              || isLikely(day, visit.arriving(List.of(grid.early(start))), told, odds));
     }
     return likely;
   }
 
-  private boolean isLikely(WeekDay day, Visit visit, int start, RoomOdds odds) {
-    BitSet one = new BitSet();
-    one.set(start);
-    DayRequest planned = request(day, visit, one);
-    DayRequest told = request(day, visit.arriving(List.of(grid.told(start))));
-    DayModel model = DayModel.of(planned, legs);
+  private boolean isLikely(WeekDay day, Visit visit, DayRequest told, RoomOdds odds) {
+    DayModel model = DayModel.of(request(day, visit), legs);
     OrderCost costs = new OrderCost(model);
     for (int k = 0; k < orders.size(); k++) {
       int[] order = numbered(orders.get(k), model);

@@ -37,6 +37,16 @@ record RoomGrid(int firstSeconds, int count, int stepSeconds, int spanSeconds, i
     return new TimeWindow(from(number), from(number) + spanSeconds);
   }
 
+  /** When the van is to be there. */
+  TimeWindow planned(int number) {
+    return new TimeWindow(from(number), latestArrival(number));
+  }
+
+  /** The first step of that: who is there by then has the rest of the span to spare. */
+  TimeWindow early(int number) {
+    return new TimeWindow(from(number), from(number) + stepSeconds);
+  }
+
   /** Last second of arrival at a door asked about. */
   int latestArrival(int number) {
     return from(number) + spanSeconds - marginSeconds;

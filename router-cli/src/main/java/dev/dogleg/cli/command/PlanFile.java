@@ -29,18 +29,7 @@ final class PlanFile {
 
   /** Reads a plan; empty where a fault stops. */
   static List<Group> read(Path file, BookInput input, Faults faults) {
-    if (!Files.exists(file)) {
-      faults.add(
-          new Fault(
-              "missing-file",
-              Severity.STOP,
-              Where.file(file.toString()),
-              "",
-              "there is no plan yet",
-              "make it first: dogleg plan " + input.folder()));
-      return List.of();
-    }
-    Optional<TextFile> text = TextFile.read(file, file.toString(), faults);
+    Optional<TextFile> text = text(file, input, faults);
     if (text.isEmpty()) {
       return List.of();
     }
@@ -59,6 +48,22 @@ final class PlanFile {
       }
     }
     return List.copyOf(groups.values());
+  }
+
+  /** The text of a plan; empty, and a fault, where it cannot be read or nobody has planned yet. */
+  static Optional<TextFile> text(Path file, BookInput input, Faults faults) {
+    if (!Files.exists(file)) {
+      faults.add(
+          new Fault(
+              "missing-file",
+              Severity.STOP,
+              Where.file(file.toString()),
+              "",
+              "there is no plan yet",
+              "make it first: dogleg plan " + input.folder()));
+      return Optional.empty();
+    }
+    return TextFile.read(file, file.toString(), faults);
   }
 
   private static Optional<Groomer> groomer(PlacedRow row, BookInput input, Faults faults) {

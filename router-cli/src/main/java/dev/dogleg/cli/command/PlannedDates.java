@@ -2,7 +2,6 @@ package dev.dogleg.cli.command;
 
 import dev.dogleg.cli.export.PlanReader;
 import dev.dogleg.cli.export.PlanReader.PlacedRow;
-import dev.dogleg.cli.file.TextFile;
 import dev.dogleg.cli.prepare.EarlierPlan;
 import dev.dogleg.fault.Fault;
 import dev.dogleg.fault.Faults;
@@ -31,7 +30,7 @@ record PlannedDates(EarlierPlan earlier, List<LocalDate> dates) {
   static PlannedDates read(Optional<Path> plan, BookInput input, Clock clock, Faults faults) {
     Path file = plan.orElse(input.folder().resolve("plan").resolve("plan.csv"));
     List<PlacedRow> rows =
-        TextFile.read(file, file.toString(), faults)
+        PlanFile.text(file, input, faults)
             .map(text -> PlanReader.read(text.text(), file.toString(), faults))
             .orElse(List.of());
     LocalDate today = LocalDate.now(clock.withZone(input.book().business().zone()));

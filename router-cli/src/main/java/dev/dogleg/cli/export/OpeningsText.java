@@ -169,8 +169,8 @@ public final class OpeningsText {
     say(
         "A time holds at every known door of its zone and at an address whose drives are up to "
             + Amounts.roughMinutes(sheet.terms().marginSeconds())
-            + " min longer; farther out: dogleg fit. Everybody planned keeps the day, told times are"
-            + " kept, this one in "
+            + " min longer; farther out: dogleg fit. Everybody planned keeps the day, told times can"
+            + " be kept, this one in "
             + sheet.terms().keptPercent()
             + " of 100; "
             + (sheet.terms().overtime() ? "overtime as your card allows." : "no more overtime."));
