@@ -3,7 +3,9 @@ package dev.dogleg.schedule;
 import dev.dogleg.itinerary.DayRule;
 import dev.dogleg.itinerary.DayRule.DayPlace;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 
 /**
@@ -16,13 +18,13 @@ import java.util.stream.IntStream;
  */
 final class DayRules {
   /** A price for the step to one of {@code next} where one of {@code before} was served. */
-  private record Late(VisitMask next, VisitMask before, long price) {}
+  record Late(VisitMask next, VisitMask before, long price) {}
 
   /** Load points above the free ones, priced. */
-  private record Load(LoadLimit limit, long price) {}
+  record Load(LoadLimit limit, long price) {}
 
   /** All or none; {@code strangers} are named but not asked of this day. */
-  private record Company(VisitMask named, boolean strangers, boolean must, long price) {
+  record Company(VisitMask named, boolean strangers, boolean must, long price) {
     boolean splits(long[] rows, int at) {
       int served = named.count(rows, at);
       return served > 0 && (strangers || served < named.size());
@@ -53,6 +55,10 @@ final class DayRules {
   private final long[] pairPrice;
   private final int[] exactly;
   private final long[] placePrice;
+
+  /** What a visit pays wherever it stands; part of its place prices. */
+  private final long[] own;
+
   private final VisitMask[] blocking;
   private final int[] everBlocked;
   private final boolean[] notLast;
@@ -77,6 +83,7 @@ final class DayRules {
     pairPrice = new long[(wide + 1) * (wide + 2)];
     exactly = new int[wide];
     placePrice = new long[wide * (wide + 1)];
+    own = new long[wide];
     blocking = new VisitMask[wide];
     notLast = new boolean[wide];
     lastPrice = new long[wide];
@@ -95,17 +102,31 @@ final class DayRules {
       } else if (rule instanceof DayRule.AtMost most) {
         load(new LoadLimit(most, ids), rule);
       } else if (rule instanceof DayRule.Together together) {
-        VisitMask named = VisitMask.of(ids, together.visits());
-        boolean strangers = named.size() < together.visits().size();
-        company.add(new Company(named, strangers, rule.must(), price));
-        for (int i = 0; i < n && strangers && rule.must(); i++) {
-          if (named.holds(i)) {
-            never(i);
-          }
-        }
+        together(VisitMask.of(ids, together.visits()), together.visits().size(), rule);
       }
     }
     everBlocked = IntStream.range(0, wide).filter(v -> blocking[v] != null).toArray();
+  }
+
+  private void together(VisitMask named, int wanted, DayRule rule) {
+    boolean strangers = named.size() < wanted;
+    long price = rule.ratherSixtieths().orElse(0);
+    if (strangers && !rule.must() && named.size() == 1) {
+      // Its company can not come: the price is its own, and whoever looks ahead knows it at once.
+      for (int v = 0; v < n; v++) {
+        own[v] += named.holds(v) ? price : 0;
+        for (int place = 1; named.holds(v) && place <= n; place++) {
+          placePrice[v * (n + 1) + place] += price;
+        }
+      }
+      return;
+    }
+    company.add(new Company(named, strangers, rule.must(), price));
+    for (int i = 0; i < n && strangers && rule.must(); i++) {
+      if (named.holds(i)) {
+        never(i);
+      }
+    }
   }
 
   private void place(DayRule.PlaceInDay rule, VisitMask named, long price) {
@@ -204,6 +225,32 @@ final class DayRules {
         never(i);
       }
     }
+  }
+
+  /** {@return load points that must not be above the free ones} */
+  List<LoadLimit> loads() {
+    return loads;
+  }
+
+  List<Load> pricedLoads() {
+    return pricedLoads;
+  }
+
+  List<Late> late() {
+    return late;
+  }
+
+  List<Company> company() {
+    return company;
+  }
+
+  /** {@return by visits once one of which is served, those that must not come any more} */
+  Map<VisitMask, VisitMask> lastOnes() {
+    Map<VisitMask, VisitMask> blocked = new LinkedHashMap<>();
+    for (int v : everBlocked) {
+      blocked.computeIfAbsent(blocking[v], mask -> new VisitMask(n)).add(v);
+    }
+    return blocked;
   }
 
   /** {@return whether there is no rule, so that every step is allowed and free} */
@@ -332,7 +379,7 @@ final class DayRules {
     for (LoadLimit load : loads) {
       long sum = load.sum(rows, at);
       for (int v = 0; v < n && sum > 0; v++) {
-        if (load.tooMuch(sum, v)) {
+        if (load.tooMuchAfter(sum, v)) {
           blocked[blockedAt + (v >>> 6)] |= 1L << v;
         }
       }
@@ -374,6 +421,9 @@ final class DayRules {
   /** {@return what every order of just a set pays for it} */
   long setPrice(long[] rows, int at) {
     long sum = splitPrice(rows, at);
+    for (int v = 0; v < own.length; v++) {
+      sum += (rows[at + (v >>> 6)] >>> v & 1) != 0 ? own[v] : 0;
+    }
     for (Load load : pricedLoads) {
       sum += load.price * load.limit.above(rows, at);
     }

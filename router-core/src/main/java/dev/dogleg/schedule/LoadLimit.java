@@ -31,6 +31,11 @@ final class LoadLimit {
     }
   }
 
+  /** {@return free points} */
+  long most() {
+    return most;
+  }
+
   long points(int visit) {
     return points[visit];
   }
@@ -41,7 +46,7 @@ final class LoadLimit {
   }
 
   /** {@return whether a visit is too much after so many points; not for one without points} */
-  boolean tooMuch(long sum, int visit) {
+  boolean tooMuchAfter(long sum, int visit) {
     return points[visit] > 0 && sum + points[visit] > most;
   }
 

@@ -116,6 +116,16 @@ public final class StepTerms {
     return least;
   }
 
+  /**
+   * What rules ask of visits to come, as a small number of what was served.
+   *
+   * @param most numbers at the most, 1 or more
+   * @return as much as fits into so many
+   */
+  public RuleModes modes(int most) {
+    return new RuleModes(rules, n, prices.rules(), most);
+  }
+
   /** {@return whether a service depends on the order of the visits} */
   public boolean servicesVary() {
     return minutes.vary();
@@ -264,6 +274,16 @@ public final class StepTerms {
   /** {@return most water stops of a day; 0 where there is no place for one} */
   public int mostStops() {
     return most;
+  }
+
+  /** {@return millilitres of fresh water that the tank holds; 0 without tanks} */
+  public int freshTank() {
+    return freshTank;
+  }
+
+  /** {@return millilitres of grey water that the tank holds; 0 without tanks} */
+  public int greyTank() {
+    return greyTank;
   }
 
   /**

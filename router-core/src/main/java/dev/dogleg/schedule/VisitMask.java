@@ -1,5 +1,6 @@
 package dev.dogleg.schedule;
 
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 
@@ -106,5 +107,15 @@ final class VisitMask {
   /** {@return how many these are} */
   int size() {
     return count(words, 0);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof VisitMask mask && Arrays.equals(words, mask.words);
+  }
+
+  @Override
+  public int hashCode() {
+    return Arrays.hashCode(words);
   }
 }

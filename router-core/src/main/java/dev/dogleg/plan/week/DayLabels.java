@@ -60,6 +60,7 @@ final class DayLabels {
   private long toToll;
   private long toHalves;
   private int toCarried;
+  private int toMode;
   private final long[] toMemory;
   private final long[] toServed;
   private final long[] open;
@@ -176,6 +177,7 @@ final class DayLabels {
     from = label;
     int nextPlace = place[label] + 1;
     int leave = runs.a[label];
+    int left = tanks ? priced.glance().left(runs.fresh[label], runs.grey[label]) : 0;
     StopNeed need =
         tanks ? need(runs.fresh[label], runs.grey[label], memory, label * words, leave) : null;
     for (int j : priced.stops().byNeed) {
@@ -194,7 +196,9 @@ final class DayLabels {
       long price = ruled ? terms.price(served, label * words, i, j, nextPlace) : 0;
       int service = terms.service(i, j, nextPlace);
       long room = limit - 1 - toToll - duals.costScale * (runs.c[label] + price);
-      if (!priced.glance().mayGo(i, leave, runs.taken[label], j, service, toMemory, room)) {
+      if (!priced
+          .glance()
+          .mayGo(i, leave, runs.taken[label], left, j, service, toMode, toMemory, room)) {
         continue;
       }
       if (need != null) {
@@ -226,6 +230,7 @@ final class DayLabels {
     toMemory[j >>> 6] |= 1L << j;
     toServed[j >>> 6] |= 1L << j;
     if (ruled) {
+      toMode = priced.glance().mode(toServed, 0);
       terms.addBlocked(toServed, 0, toMemory, 0);
     }
     next.clear();
@@ -238,15 +243,19 @@ final class DayLabels {
       runB = next.b[k];
       runTaken = next.taken[k];
       runSum = toToll + duals.costScale * next.c[k];
-      // The only visit of a day needs no break.
-      if ((from >= 0 || !day.hasBreak)
-          && !priced.glance().within(to, before, runA, runTaken, toMemory, limit - 1 - runSum)) {
-        continue;
-      }
+      int left = 0;
       if (tanks) {
         runFresh = next.fresh[k];
         runGrey = next.grey[k];
         runStops = next.stops[k];
+        left = priced.glance().left(runFresh, runGrey);
+      }
+      // The only visit of a day needs no break.
+      if ((from >= 0 || !day.hasBreak)
+          && !priced
+              .glance()
+              .within(to, before, runA, runTaken, toMode, left, toMemory, limit - 1 - runSum)) {
+        continue;
       }
       if (from < 0 || !falls()) {
         put(k);

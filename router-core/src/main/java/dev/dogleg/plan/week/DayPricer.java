@@ -32,7 +32,9 @@ final class DayPricer {
 
   private final VanKind kind;
   private final RelaxedDay day;
-  private final RestGlance glance;
+  private final RestGlance rough;
+  private final RestGlance fine;
+  private final RestGlance forCounts;
   private final NearVisits near;
   private final DayLoad load;
   private final RunStep step;
@@ -79,7 +81,9 @@ final class DayPricer {
     near = new NearVisits(day, day.n <= FEW_VISITS ? MUCH_MEMORY : MEMORY);
     load = new DayLoad(kind);
     step = new RunStep(kind);
-    glance = new RestGlance(day, step.terms());
+    rough = RestGlance.rough(day, step);
+    fine = RestGlance.fine(day, step);
+    forCounts = RestGlance.counting(day, step);
     open = new StillOpen(day, step);
     stops = new StopNeed(kind);
     exact = new OrderCost(kind.model());
@@ -92,11 +96,18 @@ final class DayPricer {
     if (list != null) {
       return;
     }
-    glance.take(duals);
+    rough.forget();
+    fine.forget();
+    forCounts.forget();
     open.take(duals);
   }
 
-  private PricedDay priced() {
+  private RestGlance closely() {
+    return duals.costScale == 0 ? forCounts : fine;
+  }
+
+  private PricedDay priced(RestGlance glance) {
+    glance.remember(duals);
     return new PricedDay(day, step, duals, glance, open, near, load, stops);
   }
 
@@ -106,7 +117,7 @@ final class DayPricer {
    * @param limit only days below this reduced cost
    */
   Priced quickly(long limit) {
-    DayLabels days = new DayLabels(priced(), limit, true, mostLabels / 4, stop);
+    DayLabels days = new DayLabels(priced(rough), limit, true, mostLabels / 4, stop);
     days.run();
     steps += days.size();
     return new Priced(false, days.least(), helpful(days.cheapest(MOST_DAYS), limit));
@@ -115,7 +126,7 @@ final class DayPricer {
   /** Cheap days, and the proof that there is none below the least. */
   Priced wholly(long limit) {
     for (int round = 0; ; round++) {
-      DayLabels days = new DayLabels(priced(), limit, false, mostLabels, stop);
+      DayLabels days = new DayLabels(priced(closely()), limit, false, mostLabels, stop);
       boolean whole = days.run();
       steps += days.size();
       List<FoundDay> all = days.cheapest(MOST_DAYS);
@@ -256,7 +267,7 @@ final class DayPricer {
   }
 
   private SetSweep.Keep keep(long most) {
-    return new ReducedKeep(priced(), most);
+    return new ReducedKeep(priced(closely()), most);
   }
 
   /** {@return reduced cost of a set of local numbers that costs so much, in parts} */

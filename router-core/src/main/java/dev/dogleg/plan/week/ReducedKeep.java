@@ -13,6 +13,7 @@ final class ReducedKeep implements SetSweep.Keep {
   private final long[] gone;
   private int last;
   private boolean single;
+  private int mode;
 
   /** What may still be added to the reduced cost where the day costs nothing so far. */
   private long room;
@@ -36,19 +37,26 @@ final class ReducedKeep implements SetSweep.Keep {
     last = lastVisit;
     single = SetSweep.single(set);
     room = most - duals.reduced(set, extra);
+    mode = glance.mode(set, 0);
     System.arraycopy(set, 0, gone, 0, gone.length);
     terms.addBlocked(set, 0, gone, 0);
   }
 
   @Override
-  public boolean mayGo(int i, int a, long cost, boolean taken, int service) {
-    return glance.mayGo(i, a, taken, last, service, gone, room - duals.costScale * cost);
+  public int left(int freshUsed, int greyMade) {
+    return glance.left(freshUsed, greyMade);
   }
 
   @Override
-  public boolean keep(int a, long cost, boolean taken) {
+  public boolean mayGo(int i, int a, long cost, boolean taken, int left, int service) {
+    return glance.mayGo(
+        i, a, taken, left, last, service, mode, gone, room - duals.costScale * cost);
+  }
+
+  @Override
+  public boolean keep(int a, long cost, boolean taken, int left) {
     // The only visit of a day needs no break.
     return (!taken && single)
-        || glance.within(last, ANYBODY, a, taken, gone, room - duals.costScale * cost);
+        || glance.within(last, ANYBODY, a, taken, mode, left, gone, room - duals.costScale * cost);
   }
 }

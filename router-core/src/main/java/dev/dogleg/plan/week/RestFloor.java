@@ -1,5 +1,6 @@
 package dev.dogleg.plan.week;
 
+import dev.dogleg.schedule.RuleModes;
 import java.util.Arrays;
 
 /**
@@ -10,31 +11,44 @@ import java.util.Arrays;
  * the cell's start. The rest never goes straight back to where it comes from (for that the two best
  * rests with different next visits are kept), else a visit may be made again: this is a floor,
  * found in the square of the visits times the cells. Waiting is free, of the rules only what they
- * say of two visits one after the other counts.
+ * say of two visits one after the other counts. Tanks count by the levels of {@link RestTanks}: a
+ * rest for which they do not last makes a water stop.
  */
 final class RestFloor {
   private static final int NOBODY = -1;
 
   private final RestLegs legs;
+  private final RestTanks tanks;
+  private final RuleModes modes;
   private final RelaxedDay day;
   private final int n;
   private final int cells;
+  private final int levels;
+  private final int lanes;
 
-  /** By break (0: still to be thought of, 1: no longer), visit and cell. */
+  /** By break (0: still to be thought of, 1: no longer), visit, cell, rule mode and tank level. */
   private final long[][] best;
 
   private final int[][] next;
   private final long[][] other;
 
+  /** By break, visit and cell: whether it was looked at. */
+  private final boolean[][] seen;
+
   /** An empty floor; {@link #fill} before use. */
-  RestFloor(RestLegs legs) {
+  RestFloor(RestLegs legs, RestTanks tanks, RuleModes modes) {
     this.legs = legs;
+    this.tanks = tanks;
+    this.modes = modes;
     day = legs.day;
     n = legs.n;
     cells = legs.cells;
-    best = new long[2][n * cells];
-    other = new long[2][n * cells];
-    next = new int[2][n * cells];
+    levels = tanks.levels;
+    lanes = levels * modes.size();
+    best = new long[2][n * cells * lanes];
+    other = new long[2][n * cells * lanes];
+    next = new int[2][n * cells * lanes];
+    seen = new boolean[2][n * cells];
   }
 
   /**
@@ -48,6 +62,7 @@ final class RestFloor {
       Arrays.fill(best[free], RelaxedDay.NEVER);
       Arrays.fill(other[free], RelaxedDay.NEVER);
       Arrays.fill(next[free], NOBODY);
+      Arrays.fill(seen[free], false);
     }
     for (int k = cells - 1; k >= 0; k--) {
       boolean again = true;
@@ -64,16 +79,20 @@ final class RestFloor {
   }
 
   private boolean fill(int i, int k, int free, long[] worth, long scale) {
-    int at = i * cells + k;
+    int at = (i * cells + k) * lanes;
     boolean sameCell = false;
-    if (k + 1 < cells && next[free][at] == NOBODY && best[free][at] >= RelaxedDay.NEVER) {
-      best[free][at] = best[free][at + 1];
-      other[free][at] = other[free][at + 1];
-      next[free][at] = next[free][at + 1];
+    if (k + 1 < cells && !seen[free][i * cells + k]) {
+      System.arraycopy(best[free], at + lanes, best[free], at, lanes);
+      System.arraycopy(other[free], at + lanes, other[free], at, lanes);
+      System.arraycopy(next[free], at + lanes, next[free], at, lanes);
     }
+    seen[free][i * cells + k] = true;
     long end = legs.end(i, k, free);
-    if (end < RelaxedDay.NEVER) {
-      offer(free, at, day.end(), scale * end);
+    for (int mode = 0; end < RelaxedDay.NEVER && mode < modes.size(); mode++) {
+      long price = modes.endPrice(mode);
+      for (int level = 0; price < RuleModes.FORBIDDEN && level < levels; level++) {
+        offer(free, at + mode * levels + level, day.end(), scale * (end + price));
+      }
     }
     int start = legs.start(k);
     boolean mayBreak = free == 0 && start <= day.breakTo();
@@ -82,20 +101,20 @@ final class RestFloor {
       if (!legs.inTime(i, j, start)) {
         continue;
       }
-      sameCell |= hop(i, k, free, start, j, free, false, worth, scale);
+      sameCell |= hops(i, k, free, start, j, free, false, worth, scale);
       if (mayBreak) {
         // Rested at the earliest whenever the break begins at its earliest: later cells say it.
         if (start + legs.cell > day.breakFrom()) {
-          sameCell |= hop(i, k, free, rested, j, 1, false, worth, scale);
+          sameCell |= hops(i, k, free, rested, j, 1, false, worth, scale);
         }
-        sameCell |= hop(i, k, free, start, j, 1, true, worth, scale);
+        sameCell |= hops(i, k, free, start, j, 1, true, worth, scale);
       }
     }
     return sameCell;
   }
 
-  /** A leg left at a time or within a cell of it. */
-  private boolean hop(
+  /** A leg left at a time or within a cell of it, straight or by water. */
+  private boolean hops(
       int i,
       int k,
       int free,
@@ -105,21 +124,88 @@ final class RestFloor {
       boolean breakThere,
       long[] worth,
       long scale) {
+    boolean sameCell = false;
     int seconds = legs.drive(i, j, leave);
-    int ready =
-        seconds == RestLegs.NO_WAY
-            ? RestLegs.NO_WAY
-            : legs.ready(i, j, leave + seconds, breakThere);
-    if (ready == RestLegs.NO_WAY) {
-      return false;
+    if (seconds != RestLegs.NO_WAY) {
+      int ready = legs.ready(i, j, leave + seconds, breakThere);
+      if (ready != RestLegs.NO_WAY) {
+        long value = scale * legs.price(i, j, seconds) - worth[j];
+        sameCell = straight(i, k, free, j, legs.cellOf(ready), freeThen, value, scale);
+      }
     }
-    int to = legs.cellOf(ready);
-    long rest = after(i, j, to, freeThen);
-    if (rest >= RelaxedDay.NEVER) {
-      return false;
+    if (tanks.stops && tanks.seconds(i, j) != RestTanks.NO_WAY) {
+      int ready = legs.ready(i, j, leave + tanks.seconds(i, j), breakThere);
+      if (ready != RestLegs.NO_WAY) {
+        long value = scale * (tanks.price(i, j) + legs.toll(i, j)) - worth[j];
+        sameCell |= byWater(i, k, free, j, legs.cellOf(ready), freeThen, value, scale);
+      }
     }
-    long value = rest - worth[j] + scale * legs.price(i, j, seconds);
-    return offer(free, i * cells + k, j, value) && to == k;
+    return sameCell;
+  }
+
+  private boolean straight(
+      int i, int k, int free, int j, int to, int freeThen, long value, long scale) {
+    int use = tanks.use[j];
+    boolean better = false;
+    for (int mode = 0; mode < modes.size(); mode++) {
+      int then = modes.after(mode, j);
+      if (then >= 0) {
+        long all = value + scale * modes.price(mode, j);
+        int from = (i * cells + k) * lanes + mode * levels + use;
+        int rest = (j * cells + to) * lanes + then * levels;
+        better |= lanes(i, free, from, j, freeThen, rest, levels - use, all);
+      }
+    }
+    return better && to == k;
+  }
+
+  /** Offers rests of so many lanes, one after the other, to as many others. */
+  private boolean lanes(
+      int i, int free, int from, int j, int freeThen, int rest, int count, long all) {
+    long[] restBest = best[freeThen];
+    long[] restOther = other[freeThen];
+    int[] restNext = next[freeThen];
+    long[] mineBest = best[free];
+    long[] mineOther = other[free];
+    int[] mineNext = next[free];
+    boolean better = false;
+    for (int lane = 0; lane < count; lane++) {
+      long after = restNext[rest + lane] == i ? restOther[rest + lane] : restBest[rest + lane];
+      if (after >= RelaxedDay.NEVER) {
+        continue;
+      }
+      long value = after + all;
+      int at = from + lane;
+      if (value < mineBest[at]) {
+        if (mineNext[at] != j) {
+          mineOther[at] = mineBest[at];
+          mineNext[at] = j;
+        }
+        mineBest[at] = value;
+        better = true;
+      } else if (value < mineOther[at] && mineNext[at] != j) {
+        mineOther[at] = value;
+        better = true;
+      }
+    }
+    return better;
+  }
+
+  private boolean byWater(
+      int i, int k, int free, int j, int to, int freeThen, long value, long scale) {
+    boolean better = false;
+    for (int mode = 0; mode < modes.size(); mode++) {
+      int then = modes.after(mode, j);
+      long rest =
+          then < 0
+              ? RelaxedDay.NEVER
+              : after(i, j, to, freeThen, then * levels + tanks.full() - tanks.use[j]);
+      int from = (i * cells + k) * lanes + mode * levels;
+      for (int level = 0; rest < RelaxedDay.NEVER && level < levels; level++) {
+        better |= offer(free, from + level, j, rest + value + scale * modes.price(mode, j));
+      }
+    }
+    return better && to == k;
   }
 
   private boolean offer(int free, int at, int to, long value) {
@@ -145,10 +231,13 @@ final class RestFloor {
    * @param before visit before it, or -1
    * @param a ready to leave it at this second at the earliest
    * @param taken whether the break is behind
+   * @param mode what rules ask, see {@link RuleModes}
+   * @param level what is left of the tanks
    * @return parts; {@link RelaxedDay#NEVER} where the day cannot go on or end
    */
-  long of(int i, int before, int a, boolean taken) {
-    return after(before, i, legs.cellOf(a), taken || !day.hasBreak ? 1 : 0);
+  long of(int i, int before, int a, boolean taken, int mode, int level) {
+    int free = taken || !day.hasBreak ? 1 : 0;
+    return after(before, i, legs.cellOf(a), free, mode * levels + level);
   }
 
   /**
@@ -158,10 +247,11 @@ final class RestFloor {
    * @param i visit just served
    * @param k cell in which it is left at the earliest
    * @param free 1: the break need no longer be thought of, 0: it must be
+   * @param lane rule mode and tank level
    * @return parts; {@link RelaxedDay#NEVER} where the day cannot go on or end
    */
-  long after(int before, int i, int k, int free) {
-    int at = i * cells + k;
+  private long after(int before, int i, int k, int free, int lane) {
+    int at = (i * cells + k) * lanes + lane;
     return before >= 0 && next[free][at] == before ? other[free][at] : best[free][at];
   }
 }

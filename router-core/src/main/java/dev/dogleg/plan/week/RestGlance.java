@@ -1,31 +1,71 @@
 package dev.dogleg.plan.week;
 
-import dev.dogleg.schedule.StepTerms;
+import dev.dogleg.schedule.RuleModes;
 
 /**
  * Whether a partial day may still become one of low reduced cost, told by two floors of its rest,
  * after a visit or before one. Mutable: its floors are those of the prices taken last.
  */
 final class RestGlance {
+  private static final int MOST_MODES = 9;
+
   private final RelaxedDay day;
   private final RestLegs legs;
+  private final RestTanks tanks;
+  private final RuleModes modes;
   private final RestFloor floor;
   private final RestFill fill;
   private long scale;
+  private boolean known;
 
-  /** For one kind of van-day; {@link #take} before use. */
-  RestGlance(RelaxedDay day, StepTerms terms) {
+  private RestGlance(RelaxedDay day, RunStep step, RestTanks tanks, RuleModes modes) {
     this.day = day;
-    legs = new RestLegs(day, terms);
-    floor = new RestFloor(legs);
-    fill = new RestFill(day, terms);
+    this.tanks = tanks;
+    this.modes = modes;
+    legs = new RestLegs(day, step.terms());
+    floor = new RestFloor(legs, tanks, modes);
+    fill = new RestFill(day, step.terms());
   }
 
-  /** Takes prices. */
-  void take(DayDuals duals) {
-    floor.fill(duals.worth, duals.costScale);
-    fill.fill(duals.worth, duals.costScale);
-    scale = duals.costScale;
+  /** One that is soon ready and lets much pass; {@link #remember} before use. */
+  static RestGlance rough(RelaxedDay day, RunStep step) {
+    return new RestGlance(day, step, new RestTanks(day, step, false), step.terms().modes(1));
+  }
+
+  /** One that knows tanks, for prices by which costs do not count; {@link #remember} before use. */
+  static RestGlance counting(RelaxedDay day, RunStep step) {
+    return new RestGlance(day, step, new RestTanks(day, step, true), step.terms().modes(1));
+  }
+
+  /** One that knows tanks and rules; {@link #remember} before use. */
+  static RestGlance fine(RelaxedDay day, RunStep step) {
+    return new RestGlance(
+        day, step, new RestTanks(day, step, true), step.terms().modes(MOST_MODES));
+  }
+
+  /** The prices have changed. */
+  void forget() {
+    known = false;
+  }
+
+  /** Makes the floors for some prices, where they have changed. */
+  void remember(DayDuals duals) {
+    if (!known) {
+      floor.fill(duals.worth, duals.costScale);
+      fill.fill(duals.worth, duals.costScale);
+      scale = duals.costScale;
+      known = true;
+    }
+  }
+
+  /** {@return what is left of the tanks, see {@link RestTanks#left}} */
+  int left(int freshUsed, int greyMade) {
+    return tanks.left(freshUsed, greyMade);
+  }
+
+  /** {@return what rules ask of the rest once a set was served, see {@link RuleModes#of}} */
+  int mode(long[] rows, int at) {
+    return modes.size() == 1 ? 0 : modes.of(rows, at);
   }
 
   /**
@@ -35,11 +75,14 @@ final class RestGlance {
    * @param before visit before it, or -1
    * @param a ready to leave it at this second at the earliest
    * @param taken whether the break is behind
+   * @param mode what rules ask of the rest
+   * @param left what is left of the tanks
    * @param gone visits that can not come any more, one bit each, or some of them
    * @param room most that the rest may add to the reduced cost, in parts
    */
-  boolean within(int i, int before, int a, boolean taken, long[] gone, long room) {
-    long rest = floor.of(i, before, a, taken);
+  boolean within(
+      int i, int before, int a, boolean taken, int mode, int left, long[] gone, long room) {
+    long rest = floor.of(i, before, a, taken, mode, left);
     return rest < RelaxedDay.NEVER && rest <= room && fill.of(gone, 0, a, taken) <= room;
   }
 
@@ -50,20 +93,46 @@ final class RestGlance {
    * @param i visit left
    * @param a ready to leave it at this second at the earliest
    * @param taken whether the break is behind
+   * @param left what is left of the tanks then
    * @param j visit driven to
    * @param service its seconds
+   * @param mode what rules ask of the rest after it
    * @param gone visits that can not come any more then, one bit each, or some of them
    * @param room most that the drive and the rest may add to the reduced cost, in parts
    */
-  boolean mayGo(int i, int a, boolean taken, int j, int service, long[] gone, long room) {
+  boolean mayGo(
+      int i, int a, boolean taken, int left, int j, int service, int mode, long[] gone, long room) {
     int drive = legs.driveLater(i, j, a);
     if (drive == RestLegs.NO_WAY) {
       return false;
     }
+    int then = left - tanks.use[j];
     long rest = room - scale * legs.ownPrice(i, j, drive);
-    int arrive = a + drive;
+    if (then >= 0 && mayArrive(i, a, a + drive, taken, then, j, service, mode, gone, rest)) {
+      return true;
+    }
+    if (!tanks.stops || tanks.seconds(i, j) == RestTanks.NO_WAY) {
+      return false;
+    }
+    int arrive = a + tanks.seconds(i, j);
+    then = tanks.full() - tanks.use[j];
+    rest = room - scale * tanks.price(i, j);
+    return mayArrive(i, a, arrive, taken, then, j, service, mode, gone, rest);
+  }
+
+  private boolean mayArrive(
+      int i,
+      int a,
+      int arrive,
+      boolean taken,
+      int left,
+      int j,
+      int service,
+      int mode,
+      long[] gone,
+      long room) {
     int ready = Math.max(arrive, day.open[j]) + service;
-    if (ready <= day.latestEnd && within(j, i, ready, taken, gone, rest)) {
+    if (ready <= day.latestEnd && within(j, i, ready, taken, mode, left, gone, room)) {
       return true;
     }
     if (taken || !day.hasBreak || a > day.breakTo()) {
@@ -72,6 +141,6 @@ final class RestGlance {
     // At the door the break begins no later than before the drive.
     int rested = Math.max(arrive, day.breakFrom()) + day.breakLength();
     ready = Math.max(rested, day.open[j]) + service;
-    return ready <= day.latestEnd && within(j, i, ready, true, gone, rest);
+    return ready <= day.latestEnd && within(j, i, ready, true, mode, left, gone, room);
   }
 }

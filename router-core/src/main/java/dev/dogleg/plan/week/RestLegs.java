@@ -27,8 +27,11 @@ final class RestLegs {
   final int cells;
   private final int cellBits;
 
-  /** By leg: what rules charge at least for it, and its kilometres. */
+  /** By leg: what rules charge at least for it. */
   private final long[] toll;
+
+  /** By leg: price of its kilometres. */
+  private final long[] length;
 
   /** By leg: the least service after it. */
   private final int[] service;
@@ -62,6 +65,7 @@ final class RestLegs {
     later = new int[drive.length];
     latest = new int[n * (n + 1)];
     toll = new long[latest.length];
+    length = new long[latest.length];
     service = new int[latest.length];
     for (int i = 0; i < n; i++) {
       for (int j = 0; j <= n; j++) {
@@ -79,7 +83,8 @@ final class RestLegs {
       latest[leg] = Integer.MIN_VALUE;
       return;
     }
-    toll[leg] = day.legs.price(i, node) + terms.leastPrice(i, node);
+    toll[leg] = terms.leastPrice(i, node);
+    length[leg] = day.legs.price(i, node);
     service[leg] = j == n ? 0 : Math.max(day.service[j], terms.leastService(i, j));
     int[] seconds = day.legs.spanSeconds(i, node);
     int span = 0;
@@ -192,12 +197,17 @@ final class RestLegs {
 
   /** {@return least price of a leg of so many seconds and of what rules charge for it} */
   long price(int i, int j, int seconds) {
-    return day.driveCost(seconds) + toll[i * (n + 1) + j];
+    return ownPrice(i, j, seconds) + toll(i, j);
+  }
+
+  /** {@return what rules charge at least for a leg} */
+  long toll(int i, int j) {
+    return toll[i * (n + 1) + j];
   }
 
   /** {@return price of a leg of so many seconds without what rules charge for it} */
   long ownPrice(int i, int j, int seconds) {
-    return day.driveCost(seconds) + day.legs.price(i, j);
+    return day.driveCost(seconds) + length[i * (n + 1) + j];
   }
 
   /** {@return least cost of ending the day after a visit left within a cell; or never} */

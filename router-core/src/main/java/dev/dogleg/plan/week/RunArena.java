@@ -22,6 +22,11 @@ final class RunArena {
     stops = new int[room];
   }
 
+  /** {@return what is left of the tanks of a run, in the measure of a keeper} */
+  int left(SetSweep.Keep keep, int run) {
+    return tanks ? keep.left(fresh[run], grey[run]) : 0;
+  }
+
   void clear() {
     size = 0;
   }

@@ -111,7 +111,8 @@ final class RunBuffer {
   void keep(SetSweep.Keep keep) {
     int kept = 0;
     for (int k = 0; k < size; k++) {
-      if (keep.keep(a[k], c[k], taken[k])) {
+      int left = tanks ? keep.left(fresh[k], grey[k]) : 0;
+      if (keep.keep(a[k], c[k], taken[k], left)) {
         if (kept < k) {
           copy(k, kept);
         }

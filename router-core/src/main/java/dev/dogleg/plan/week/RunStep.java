@@ -175,15 +175,34 @@ final class RunStep {
     for (int i = 0; i <= n; i++) {
       for (int j = 0; j < n; j++) {
         int way = i != j && legs.reaches(i, j) ? legs.least(i, j) : NO_WAY;
-        for (int w = n + 2; w < n + 2 + wellSeconds.length && i < n && i != j; w++) {
-          if (legs.reaches(i, w) && legs.reaches(w, j)) {
-            way = Math.min(way, legs.least(i, w) + legs.least(w, j) + wellSeconds[w - n - 2]);
-          }
-        }
-        least[i * n + j] = way;
+        int byWater = i < n && i != j ? leastByWater(i, j) : RestTanks.NO_WAY;
+        least[i * n + j] = byWater == RestTanks.NO_WAY ? way : Math.min(way, byWater);
       }
     }
     return least;
+  }
+
+  /** {@return least seconds from visit to visit with a water stop; -1 without a way} */
+  int leastByWater(int i, int j) {
+    int least = NO_WAY;
+    for (int w = n + 2; w < n + 2 + wellSeconds.length; w++) {
+      if (legs.reaches(i, w) && legs.reaches(w, j)) {
+        least = Math.min(least, legs.least(i, w) + legs.least(w, j) + wellSeconds[w - n - 2]);
+      }
+    }
+    return least == NO_WAY ? RestTanks.NO_WAY : least;
+  }
+
+  /** {@return least price of the drives from visit to visit by water; 0 without a way} */
+  long leastPriceByWater(int i, int j) {
+    long least = Long.MAX_VALUE;
+    for (int w = n + 2; w < n + 2 + wellSeconds.length; w++) {
+      if (legs.reaches(i, w) && legs.reaches(w, j)) {
+        long drive = driven * (legs.least(i, w) + legs.least(w, j));
+        least = Math.min(least, drive + legs.price(i, w) + legs.price(w, j));
+      }
+    }
+    return least == Long.MAX_VALUE ? 0 : least;
   }
 
   /**

@@ -27,12 +27,17 @@ final class SetSweep {
           }
 
           @Override
-          public boolean mayGo(int i, int a, long cost, boolean taken, int service) {
+          public int left(int freshUsed, int greyMade) {
+            return 0;
+          }
+
+          @Override
+          public boolean mayGo(int i, int a, long cost, boolean taken, int left, int service) {
             return true;
           }
 
           @Override
-          public boolean keep(int a, long cost, boolean taken) {
+          public boolean keep(int a, long cost, boolean taken, int left) {
             return true;
           }
         };
@@ -47,16 +52,25 @@ final class SetSweep {
     void next(long[] set, int last, long extra);
 
     /**
+     * What is left of the tanks, in the keeper's own measure.
+     *
+     * @param freshUsed fresh water used since they were last full and empty, in millilitres
+     * @param greyMade grey water made since then
+     */
+    int left(int freshUsed, int greyMade);
+
+    /**
      * A glance before a partial day goes on to the last visit.
      *
      * @param i the visit before it
      * @param a earliest second at which the van is ready to leave that one
      * @param cost what the day costs at least so far, with what rules charge for the step
      * @param taken whether the break is taken
+     * @param left what is left of the tanks at the visit before, see {@link #left}
      * @param service seconds of the last visit
      * @return false: all that would become of it may be missing
      */
-    boolean mayGo(int i, int a, long cost, boolean taken, int service);
+    boolean mayGo(int i, int a, long cost, boolean taken, int left, int service);
 
     /**
      * Asked of every partial day, once those of its set and last visit are compared.
@@ -64,9 +78,10 @@ final class SetSweep {
      * @param a earliest second at which the van is ready to leave the last visit
      * @param cost what the day costs at least so far, with what rules charge for the order so far
      * @param taken whether the break is taken
+     * @param left what is left of the tanks, see {@link #left}
      * @return false: it, and all that would become of it, may be missing
      */
-    boolean keep(int a, long cost, boolean taken);
+    boolean keep(int a, long cost, boolean taken, int left);
   }
 
   private final RelaxedDay day;
@@ -203,9 +218,7 @@ final class SetSweep {
           int service = terms.service(i, j, size + 1);
           int to = level.to(state);
           for (int run = level.from(state); run < to; run++) {
-            int a = level.runs.a[run];
-            if (!step.tooLate(i, a, j, service)
-                && keep.mayGo(i, a, level.runs.c[run] + price, level.runs.taken[run], service)) {
+            if (mayGo(i, run, price, j, service)) {
               step.visit(i, level.runs, run, j, service, price, need, runs);
               stepsDone++;
             }
@@ -214,6 +227,13 @@ final class SetSweep {
       }
       keepAndAdd(j);
     }
+  }
+
+  private boolean mayGo(int i, int run, long price, int j, int service) {
+    RunArena from = level.runs;
+    int a = from.a[run];
+    return !step.tooLate(i, a, j, service)
+        && keep.mayGo(i, a, from.c[run] + price, from.taken[run], from.left(keep, run), service);
   }
 
   private void grownBy(long[] rows, int at, int j) {
