@@ -29,6 +29,16 @@ public record FitAnswer(
     Objects.requireNonNull(otherDays, "otherDays");
   }
 
+  /**
+   * The same answer with more said of the van-days without room.
+   *
+   * @param said the same van-days, see {@link FitWeek#why}
+   * @return the answer
+   */
+  public FitAnswer saying(List<NoDay> said) {
+    return new FitAnswer(newcomerId, offers, furtherDays, said, otherDays);
+  }
+
   /** The three kinds of answer. */
   public enum Verdict {
     /** It fits. */

@@ -137,10 +137,7 @@ public final class FitWeek {
     List<DayFit> fits = new ArrayList<>();
     List<DayFit> noes = new ArrayList<>();
     for (DayChoice choice : question.newcomer().choices()) {
-      WeekDay day = asked.get(choice.day());
-      LegMemory legs =
-          question.days().isEmpty() ? memories.get(choice.day()) : RoomChanges.legs(day);
-      DayFit fit = DayFit.of(week, day, legs, days.get(choice.day()), choice);
+      DayFit fit = fit(question, asked, choice);
       (fit.fits() ? fits : noes).add(fit);
     }
     fits.sort(Comparator.comparingLong(DayFit::extraCostSixtieths).thenComparingInt(DayFit::day));
@@ -158,6 +155,29 @@ public final class FitWeek {
         fits.stream().skip(question.top()).map(DayFit::day).toList(),
         noDays,
         tierB ? Optional.of(otherDays(question, asked, fits)) : Optional.empty());
+  }
+
+  /**
+   * Why a van-day has no room, which {@link #ask} works out only where none has.
+   *
+   * @param question a question
+   * @param day number of a van-day that its answer names among those without room
+   * @return the same with reason and smallest change
+   * @throws IllegalArgumentException where the newcomer may not be on that van-day, or fits there
+   */
+  public NoDay why(FitQuestion question, int day) {
+    List<WeekDay> asked = question.days().isEmpty() ? week.days() : question.days();
+    check(question, asked);
+    Optional<DayFit> fit = on(question.newcomer(), day).map(choice -> fit(question, asked, choice));
+    return fit.filter(one -> !one.fits())
+        .map(one -> one.noDay(true))
+        .orElseThrow(() -> new IllegalArgumentException("has room, or is not asked of: " + day));
+  }
+
+  private DayFit fit(FitQuestion question, List<WeekDay> asked, DayChoice choice) {
+    WeekDay day = asked.get(choice.day());
+    LegMemory legs = question.days().isEmpty() ? memories.get(choice.day()) : RoomChanges.legs(day);
+    return DayFit.of(week, day, legs, days.get(choice.day()), choice);
   }
 
   private WeekOffer otherDays(FitQuestion question, List<WeekDay> asked, List<DayFit> fits) {

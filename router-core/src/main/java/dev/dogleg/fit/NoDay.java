@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param day number of the van-day
  * @param proven whether it is proven that it does not fit
  * @param reason the rule that blocks and by how much, or the visits that leave no room; worked out
- *     where no van-day of the question has room, empty otherwise
+ *     where no van-day of the question has room, and by {@link FitWeek#why}; empty otherwise
  * @param change the smallest move of one time that makes room, verified by planning the day again;
  *     sought where the reason is; empty where none of up to four hours does
  */

@@ -15,10 +15,13 @@
  * clock, no LP library of its own. <b>Promises.</b> An offer of tier A marked proven is the best
  * day of all those visits to the second, not the cheapest insertion; told times, which are arrival
  * windows of the request, are never broken; a no is proven or says that it is not. Everything is
- * immutable: many threads may ask one week at once. <b>Costs.</b> See {@code docs/BENCHMARKS.md}:
- * some milliseconds in tier A; tier B plans a whole week, from scratch.
+ * immutable to its users: many threads may ask one week at once. <b>Costs.</b> See {@code
+ * docs/BENCHMARKS.md}: some milliseconds in tier A; a week made ready once ({@link
+ * dev.dogleg.fit.FitWeek#readyForOtherDays}) answers tier B in a tenth of a second or a few, any
+ * other plans a whole week from scratch.
  *
  * <p><b>Where it comes from.</b> Tier A is the exact day engine of {@code plan}, tier B the week
- * planner of {@code plan.week}, each with the newcomer forced in.
+ * planner of {@code plan.week}, each with the newcomer forced in; a week made ready keeps the
+ * prices, cuts and listed sets of its own bound ({@link dev.dogleg.plan.week.WarmWeek}).
  */
 package dev.dogleg.fit;

@@ -38,6 +38,8 @@ public final class FitLedger {
    * @throws Exception where the page cannot be written
    */
   public static void main(String[] args) throws Exception {
+    // The first week warms the machine up.
+    new FitLedger().week(WEEKS + 1);
     FitLedger ledger = new FitLedger();
     for (int seed = 1; seed <= WEEKS; seed++) {
       ledger.week(seed);

@@ -18,6 +18,8 @@ import picocli.CommandLine.Spec;
     description = "Can you take my dog? Yes, when, and at what cost to the day; or no, and why.",
     mixinStandardHelpOptions = true)
 final class FitCommand implements Callable<Integer> {
+  private static final int USUAL_OFFERS = 3;
+
   private final Surroundings surroundings;
 
   @Spec private CommandSpec spec;
@@ -63,8 +65,9 @@ final class FitCommand implements Callable<Integer> {
   @Option(
       names = "--top",
       paramLabel = "N",
-      description = "So many offers are shown, 1..20. Default: 3.")
-  private int top = 3;
+      description =
+          "So many offers are shown, 1..20, and why other days have no room. Default: 3, without.")
+  private Integer top;
 
   @Option(
       names = "--other-days",
@@ -99,7 +102,8 @@ final class FitCommand implements Callable<Integer> {
     if (file ? words.length > 1 : words.length == 0 || words[0].isBlank()) {
       throw usage("either an address, or --client NEW.csv; then the book");
     }
-    if (top < 1 || top > 20 || effort < 1) {
+    int offers = top == null ? USUAL_OFFERS : top;
+    if (offers < 1 || offers > 20 || effort < 1) {
       throw usage("--top must lie in 1..20 and --effort be 1 or more");
     }
     int place = file ? 0 : 1;
@@ -113,10 +117,11 @@ final class FitCommand implements Callable<Integer> {
                 : Optional.of(
                     new Described(words[0], name, pet, breed, size, coat, service, when, price)),
             Optional.ofNullable(client),
-            top,
+            offers,
             otherDays,
             effort,
-            json);
+            json,
+            json || top != null);
     return new FitRun(surroundings, order).run().number();
   }
 

@@ -52,6 +52,7 @@ final class FitRun {
    * @param otherDays whether tier B is always asked
    * @param effort limit of tier B
    * @param json whether to print JSON
+   * @param reasons whether a day without room says why even where another has some
    */
   record Order(
       BookChoice choice,
@@ -61,7 +62,8 @@ final class FitRun {
       int top,
       boolean otherDays,
       long effort,
-      boolean json) {}
+      boolean json,
+      boolean reasons) {}
 
   private final Surroundings surroundings;
   private final Console console;
@@ -150,20 +152,7 @@ final class FitRun {
       faults.add(PlannedDates.holdsNot(holdsNot));
       return stopped();
     }
-    FitSheets sheets = new FitSheets(book, week, fit, earlier);
-    List<FitSheet> answers = new ArrayList<>();
-    for (WeekBooking one : possible) {
-      answers.add(
-          sheets.of(
-              one,
-              fit.ask(
-                  new FitQuestion(
-                      one,
-                      List.of(),
-                      order.top(),
-                      order.otherDays() ? OtherDays.ALWAYS : OtherDays.WHERE_NO_DAY_FITS,
-                      order.effort()))));
-    }
+    List<FitSheet> answers = answers(possible, fit, new FitSheets(book, week, fit, earlier));
     List<String> findings = findings(answers);
     if (!findings.isEmpty()) {
       console.warn("Dogleg's own fault: its audit does not pass an answer.");
@@ -171,6 +160,37 @@ final class FitRun {
       return ExitCode.OWN_FAULT;
     }
     return shown(input, answers);
+  }
+
+  /** Asks one after the other, each as if nobody else had called. */
+  private List<FitSheet> answers(List<WeekBooking> newcomers, FitWeek fit, FitSheets sheets) {
+    List<FitSheet> answers = new ArrayList<>();
+    FitWeek week = fit;
+    boolean ready = false;
+    for (WeekBooking newcomer : newcomers) {
+      FitQuestion question =
+          new FitQuestion(
+              newcomer,
+              List.of(),
+              order.top(),
+              order.otherDays() ? OtherDays.ALWAYS : OtherDays.WHERE_NO_DAY_FITS,
+              order.effort());
+      FitAnswer answer = week.ask(question);
+      answers.add(sheets.of(newcomer, order.reasons() ? reasoned(week, question, answer) : answer));
+      // Who needs other days seldom calls alone: the next one finds the week bounded already.
+      if (!ready && answer.otherDays().isPresent() && answers.size() < newcomers.size()) {
+        week = week.readyForOtherDays(order.effort());
+        ready = true;
+      }
+    }
+    return answers;
+  }
+
+  private static FitAnswer reasoned(FitWeek week, FitQuestion question, FitAnswer answer) {
+    return answer.saying(
+        answer.noDays().stream()
+            .map(no -> no.proven() ? week.why(question, no.day()) : no)
+            .toList());
   }
 
   /** What the independent audit says of every day and week offered: nothing, or none is shown. */

@@ -219,7 +219,8 @@ public final class FitText {
       return;
     }
     lines.add("");
-    if (!answer.offers().isEmpty()) {
+    boolean unsaid = answer.noDays().stream().allMatch(no -> no.reason().isEmpty());
+    if (!answer.offers().isEmpty() && unsaid) {
       say(
           "",
           "No room (all others staying): "
@@ -229,7 +230,11 @@ public final class FitText {
               + ".");
       return;
     }
-    say("", "While all others keep their day:");
+    say(
+        "",
+        answer.offers().isEmpty()
+            ? "While all others keep their day:"
+            : "No room while all others keep their day:");
     answer.noDays().forEach(no -> say("  ", day(no.day()) + ": " + why(no) + change(no)));
   }
 

@@ -5,7 +5,9 @@
  * {@code WeekPlan}: first the fewest counted bookings left out, then least cost. A fast search
  * gives a first week; the sets of bookings that a van-day can serve are the columns of a
  * set-partitioning master; an LP with subset-row cuts and a branching tree close the gap between
- * them. Of weeks as good as a proven one the least by ids and van-days is taken.
+ * them. Of weeks as good as a proven one the least by ids and van-days is taken. {@link
+ * dev.dogleg.plan.week.WarmWeek} keeps of one week what makes the proof of the same week with one
+ * more booking cheap.
  *
  * <p><b>Needs.</b> Travel times that are first in, first out; the day engine of {@code plan} for
  * exact costs; an LP library, which only suggests prices. <b>Promises.</b> A week marked {@code
