@@ -34,7 +34,7 @@ class ArchitectureTest {
     MAY_IMPORT.put("tell", List.of("export", "told"));
     MAY_IMPORT.put("ics", List.of());
     MAY_IMPORT.put("terms", List.of("words"));
-    MAY_IMPORT.put("prepare", List.of("console", "export", "terms"));
+    MAY_IMPORT.put("prepare", List.of("console", "words", "export", "terms"));
     MAY_IMPORT.put(
         "command",
         List.of(

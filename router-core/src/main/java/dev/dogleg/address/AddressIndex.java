@@ -28,6 +28,7 @@ public final class AddressIndex implements Closeable {
   private final IndexView view;
   private final Finder finder;
   private final Set<String> countries;
+  private final DistrictReader districts;
   private final int houses;
 
   private AddressIndex(DirectoryReader reader) throws IOException {
@@ -41,6 +42,7 @@ public final class AddressIndex implements Closeable {
       }
     }
     this.houses = Integer.parseInt(facts.getOrDefault("houses", "0"));
+    this.districts = new DistrictReader(reader);
     this.finder = new Finder(view, FoldingTable.whole(), countries);
   }
 
@@ -141,6 +143,21 @@ public final class AddressIndex implements Closeable {
    */
   public LookUp find(String text) {
     return find(AddressQuery.of(text));
+  }
+
+  /**
+   * What the map knows of a district, a town or another area by its name.
+   *
+   * @param name as typed; case, marks and punctuation do not matter
+   * @return its limits, the addresses that bear the name, or why neither can be used
+   */
+  public DistrictLookUp district(String name) {
+    return districts.of(name);
+  }
+
+  /** {@return names that {@link #district} can use, each once, in the order of the alphabet} */
+  public List<String> districtNames() {
+    return districts.names();
   }
 
   /** {@return how many objects with a house number and a street the map holds} */

@@ -47,9 +47,21 @@ final class Areas {
   private STRtree tree = new STRtree();
 
   private record Area(
-      List<String> names, String postcode, int level, PointOnGeometryLocator inside) {}
+      List<String> names,
+      String postcode,
+      int level,
+      Geometry shape,
+      PointOnGeometryLocator inside) {}
 
   private record Town(List<String> names, String place, double lat, double lon) {}
+
+  /**
+   * An area whose limits the map shows.
+   *
+   * @param names every name of it, at least one
+   * @param shape its polygons, longitude and latitude
+   */
+  record Named(List<String> names, Geometry shape) {}
 
   /**
    * What is known of a point.
@@ -79,7 +91,7 @@ final class Areas {
         shape.getNumPoints() > INDEXED_FROM_POINTS
             ? new IndexedPointInAreaLocator(shape)
             : new SimplePointInAreaLocator(shape);
-    Area area = new Area(names, postcode(tags), level, locator);
+    Area area = new Area(names, postcode(tags), level, shape, locator);
     all.add(area);
     tree.insert(shape.getEnvelopeInternal(), area);
   }
@@ -113,6 +125,21 @@ final class Areas {
   /** Names of areas that the extract cuts; whether a house lies in one is not known. */
   Set<String> wideNames() {
     return wideNames;
+  }
+
+  /** Areas with a name and limits, in the map's order. */
+  List<Named> named() {
+    return all.stream()
+        .filter(area -> !area.names.isEmpty())
+        .map(area -> new Named(area.names, area.shape))
+        .toList();
+  }
+
+  /** Names of places that the map knows as points. */
+  Set<String> pointNames() {
+    Set<String> names = new TreeSet<>();
+    towns.values().forEach(some -> some.forEach(town -> names.addAll(town.names)));
+    return names;
   }
 
   /** Codes of the countries whose border the map shows, small letters. */

@@ -9,11 +9,20 @@ import org.apache.lucene.document.Field;
 import org.apache.lucene.document.NumericDocValuesField;
 import org.apache.lucene.document.SortedDocValuesField;
 import org.apache.lucene.document.SortedSetDocValuesField;
+import org.apache.lucene.document.StoredField;
 import org.apache.lucene.document.StringField;
 import org.apache.lucene.util.BytesRef;
+import org.locationtech.jts.io.WKBWriter;
 
 /** Turns map objects into documents of the search index. */
 final class DocumentMaker {
+  /** Tags by which a house names its district. */
+  private static final List<String> DISTRICT_TAGS =
+      List.of("addr:suburb", "addr:district", "addr:quarter", "addr:neighbourhood");
+
+  /** Tags by which a house names its settlement. */
+  private static final List<String> TOWN_TAGS = List.of("addr:city", "addr:hamlet", "addr:place");
+
   private final StreetKeys keys;
   private final Areas areas;
   private final AreaVotes postcodes;
@@ -64,6 +73,8 @@ final class DocumentMaker {
     addStreets(document, streets, at);
     document.add(shown(Fields.SHOWN_NUMBER, number));
     addAround(document, house, at);
+    addSaid(document, house, Fields.SAID_DISTRICT, DISTRICT_TAGS);
+    addSaid(document, house, Fields.SAID_TOWN, TOWN_TAGS);
     document.add(new NumericDocValuesField(Fields.RADIUS, Rings.radiusMetres(house.places())));
     return document;
   }
@@ -99,6 +110,41 @@ final class DocumentMaker {
     document.add(new StringField(Fields.KIND, Fields.WIDE, Field.Store.NO));
     document.add(new StringField(Fields.WIDE_NAME, cut(Letters.bare(name)), Field.Store.NO));
     return document;
+  }
+
+  /** An area whose limits are known. */
+  Document limited(Areas.Named area) {
+    Document document = named(Fields.LIMITED, area.names());
+    document.add(new StoredField(Fields.OUTLINE, new WKBWriter().write(area.shape())));
+    return document;
+  }
+
+  /** A place that the map knows as a point. */
+  Document point(String name) {
+    return named(Fields.POINT, List.of(name));
+  }
+
+  private static Document named(String kind, List<String> names) {
+    Document document = new Document();
+    document.add(new StringField(Fields.KIND, kind, Field.Store.NO));
+    names.forEach(
+        name ->
+            document.add(new StringField(Fields.NAMED, cut(Letters.bare(name)), Field.Store.NO)));
+    document.add(new StoredField(Fields.SHOWN_NAME, names.get(0)));
+    return document;
+  }
+
+  /** What the house itself says of where it is. */
+  private static void addSaid(Document document, MapObject house, String field, List<String> tags) {
+    Set<String> said = new LinkedHashSet<>();
+    tags.forEach(tag -> said.add(house.tag(tag)));
+    for (String name : said) {
+      String key = cut(Letters.bare(name));
+      if (!key.isEmpty()) {
+        document.add(new StringField(field, key, Field.Store.NO));
+        document.add(new SortedSetDocValuesField(field, new BytesRef(cut(name))));
+      }
+    }
   }
 
   private void addStreets(Document document, List<String> streets, long at) {
@@ -143,17 +189,8 @@ final class DocumentMaker {
       voted.forEach(value -> posts.add(Letters.bare(value)));
     }
     Set<String> names = new LinkedHashSet<>();
-    for (String key :
-        List.of(
-            "addr:city",
-            "addr:suburb",
-            "addr:district",
-            "addr:quarter",
-            "addr:neighbourhood",
-            "addr:hamlet",
-            "addr:place")) {
-      names.add(Letters.bare(object.tag(key)));
-    }
+    TOWN_TAGS.forEach(tag -> names.add(Letters.bare(object.tag(tag))));
+    DISTRICT_TAGS.forEach(tag -> names.add(Letters.bare(object.tag(tag))));
     around.names().forEach(name -> names.add(Letters.bare(name)));
     String town = object.tag("addr:city");
     List<String> votedTowns = towns.at(at);

@@ -85,6 +85,12 @@ final class IndexBuilder {
       for (String name : scan.areas().wideNames()) {
         writer.addDocument(maker.wide(name));
       }
+      for (Areas.Named area : scan.areas().named()) {
+        writer.addDocument(maker.limited(area));
+      }
+      for (String name : scan.areas().pointNames()) {
+        writer.addDocument(maker.point(name));
+      }
       writer.forceMerge(1);
       Map<String, String> facts = new TreeMap<>();
       facts.put("houses", Long.toString(houses[0]));

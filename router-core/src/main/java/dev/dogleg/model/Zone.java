@@ -9,13 +9,14 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 
 /**
- * A part of the round with the days on which the groomer works there: by area, by postcodes, or by
- * minutes on the road.
+ * A part of the round with the days on which the groomer works there: by area, by postcodes, by
+ * districts of the map, or by minutes on the road.
  *
  * @param name unique in a book
  * @param area polygons in longitude and latitude (WGS 84), or empty; never changed
  * @param postcodes postcodes, upper case without spaces; one that ends in {@code *} stands for all
  *     that begin so
+ * @param districts names of districts, towns or other areas of the map, as typed
  * @param from from where minutes on the road are counted, or empty
  * @param withinSeconds most seconds on the road from there at free flow; with {@code from} only
  * @param days days on which its clients are visited, by weekday and day tags
@@ -26,6 +27,7 @@ public record Zone(
     String name,
     Optional<Geometry> area,
     List<String> postcodes,
+    List<String> districts,
     Optional<Place> from,
     OptionalInt withinSeconds,
     TagMatch days,
@@ -40,7 +42,8 @@ public record Zone(
     Objects.requireNonNull(groomerId, "groomerId");
     Objects.requireNonNull(strength, "strength");
     postcodes = List.copyOf(postcodes);
-    if (area.isEmpty() && postcodes.isEmpty() && from.isEmpty()) {
+    districts = List.copyOf(districts);
+    if (area.isEmpty() && postcodes.isEmpty() && districts.isEmpty() && from.isEmpty()) {
       throw new IllegalArgumentException("zone " + name + " is nowhere");
     }
     if (from.isPresent() != withinSeconds.isPresent()) {

@@ -7,6 +7,7 @@ import dev.dogleg.cli.prepare.Calendar;
 import dev.dogleg.cli.prepare.LookUps;
 import dev.dogleg.cli.prepare.MapInUse;
 import dev.dogleg.cli.prepare.Preparation;
+import dev.dogleg.cli.prepare.ZoneDistricts;
 import dev.dogleg.cli.terms.TagVocabulary;
 import dev.dogleg.fault.FaultException;
 import dev.dogleg.fault.Faults;
@@ -68,6 +69,9 @@ final class CheckCommand implements Callable<Integer> {
       Candidates.withoutDoor(input, bookings, preparation::placed, faults);
       if (faults.stops()) {
         return stopped(faults, inexact);
+      }
+      if (plan == null) {
+        ZoneDistricts.of(input.book().week().zones(), map, input.rows(), faults);
       }
       check.follow(groups, preparation, map, lookUps);
       if (plan == null) {

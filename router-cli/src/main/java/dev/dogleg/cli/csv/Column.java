@@ -138,6 +138,8 @@ public enum Column {
   DAYS,
   /** Postcodes of a zone. */
   POSTCODES,
+  /** Districts of the map that a zone is made of. */
+  DISTRICTS,
   /** From where minutes are counted. */
   FROM,
   /** When the van was at the door. */
@@ -235,7 +237,7 @@ public enum Column {
   static final Set<Column> ERRANDS =
       EnumSet.of(ERRAND, DATE, WHEN, MINUTES, ADDRESS, GROOMER, NOTE);
   static final Set<Column> ZONES =
-      EnumSet.of(ZONE, DAYS, POSTCODES, FROM, MINUTES, GROOMER, STRENGTH, NOTE);
+      EnumSet.of(ZONE, DAYS, POSTCODES, DISTRICTS, FROM, MINUTES, GROOMER, STRENGTH, NOTE);
 
   static final Set<Column> VISIT_LOG =
       EnumSet.of(

@@ -136,6 +136,7 @@ final class ZoneAreas {
                 name,
                 area,
                 List.of(),
+                List.of(),
                 Optional.empty(),
                 OptionalInt.empty(),
                 days.get(),

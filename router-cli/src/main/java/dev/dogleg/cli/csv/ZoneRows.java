@@ -9,6 +9,7 @@ import dev.dogleg.model.Strength;
 import dev.dogleg.model.TagMatch;
 import dev.dogleg.model.Zone;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -19,8 +20,8 @@ import java.util.Set;
 import org.locationtech.jts.geom.Geometry;
 
 /**
- * Makes zones of the rows of {@code zones.csv}; one without postcodes and minutes has the area of
- * the feature of its name in {@code zones.geojson}.
+ * Makes zones of the rows of {@code zones.csv}; one may have the area of the feature of its name in
+ * {@code zones.geojson}.
  */
 final class ZoneRows {
   private static final int MOST_MINUTES = 600;
@@ -85,11 +86,13 @@ final class ZoneRows {
     }
     Optional<Geometry> area = Optional.ofNullable(areas.remove(Slug.fold(name)));
     List<String> postcodes = postcodes(cells.text(Column.POSTCODES));
-    if (area.isEmpty() && postcodes.isEmpty() && from.isEmpty()) {
+    List<String> districts = districts(cells.text(Column.DISTRICTS));
+    if (area.isEmpty() && postcodes.isEmpty() && districts.isEmpty() && from.isEmpty()) {
       cells.aside(
           "zone-nowhere",
           Column.ZONE,
-          "postcodes, minutes from a place, or an area of this name in zones.geojson was expected",
+          "postcodes, districts, minutes from a place, or an area of this name in zones.geojson was"
+              + " expected",
           areas.isEmpty() ? "" : "areas there: " + String.join(", ", areas.keySet()));
     }
     if (cells.bad()) {
@@ -100,11 +103,20 @@ final class ZoneRows {
             name,
             area,
             postcodes,
+            districts,
             from,
             minutes.map(m -> OptionalInt.of(60 * m)).orElse(OptionalInt.empty()),
             days.orElse(TagMatch.ANY),
             groomer,
             strength.orElse(Strength.rather(15))));
+  }
+
+  private static List<String> districts(String text) {
+    return Arrays.stream(text.split(";", -1))
+        .map(String::strip)
+        .filter(name -> !name.isEmpty())
+        .distinct()
+        .toList();
   }
 
   static List<String> postcodes(String text) {

@@ -77,6 +77,7 @@ public final class FollowedWeek {
             map,
             lookUps,
             faults);
+    ZoneDistricts districts = ZoneDistricts.of(book.week().zones(), map, where, faults);
     if (faults.stops()) {
       throw new FaultException(faults.all());
     }
@@ -95,7 +96,16 @@ public final class FollowedWeek {
     // What the terms have to say besides breaches was said when the plan was made.
     WeekTerms terms =
         new WeekTerms(
-            book, tables, days, reached, places, EarlierPlan.NONE, where, true, new Faults());
+            book,
+            tables,
+            days,
+            reached,
+            places,
+            districts,
+            EarlierPlan.NONE,
+            where,
+            true,
+            new Faults());
     List<WeekDay> weekDays = terms.days();
     FollowedWeek week = new FollowedWeek();
     for (VanDay day : days) {

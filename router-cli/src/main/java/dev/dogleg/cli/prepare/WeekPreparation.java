@@ -148,6 +148,7 @@ public final class WeekPreparation {
             map,
             new LookUps(map, book.clients()),
             faults);
+    ZoneDistricts districts = ZoneDistricts.of(book.week().zones(), map, rows, faults);
     if (faults.stops()) {
       return Optional.empty();
     }
@@ -160,7 +161,7 @@ public final class WeekPreparation {
       return Optional.empty();
     }
     WeekTerms terms =
-        new WeekTerms(book, tables, days, stops, places, earlier, rows, false, faults);
+        new WeekTerms(book, tables, days, stops, places, districts, earlier, rows, false, faults);
     List<WeekDay> weekDays = terms.days();
     List<WeekBooking> requested = stops.stream().map(stop -> stop.draft().booking()).toList();
     checkSize(requested);

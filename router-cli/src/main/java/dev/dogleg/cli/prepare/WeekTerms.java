@@ -81,6 +81,7 @@ final class WeekTerms {
       List<VanDay> days,
       List<WeekStop> stops,
       WeekPlaces places,
+      ZoneDistricts districts,
       EarlierPlan earlier,
       RowFinder rows,
       boolean following,
@@ -96,7 +97,7 @@ final class WeekTerms {
     this.earlier = earlier;
     this.rows = rows;
     this.faults = faults;
-    inZone = new InZone(places, days.stream().map(VanDay::van).distinct().toList());
+    inZone = new InZone(places, districts, days.stream().map(VanDay::van).distinct().toList());
   }
 
   /** The van-days with everything that binds them; shapes the stops on the way. */

@@ -42,7 +42,7 @@ public final class ZoneDoors {
    * @param lookUps its addresses
    * @param rows where things stand
    * @param faults takes what is wrong: a client whose door is not found is left out, a place from
-   *     which a zone counts its minutes and that is not found stops the run
+   *     which a zone counts its minutes and or a district that is not found stops the run
    * @return the doors; empty where a fault stops the run
    * @throws dev.dogleg.fault.FaultException where the map cannot be used
    */
@@ -57,6 +57,7 @@ public final class ZoneDoors {
     Business business = book.business();
     List<Van> vans = business.groomers().stream().map(business::vanOf).distinct().toList();
     WeekPlaces places = WeekPlaces.find(needs, vans, business, map, lookUps, faults);
+    ZoneDistricts districts = ZoneDistricts.of(book.week().zones(), map, rows, faults);
     if (faults.stops()) {
       return Optional.empty();
     }
@@ -67,7 +68,7 @@ public final class ZoneDoors {
       doors.put(EVERYWHERE, found);
       return Optional.of(new ZoneDoors(doors, List.of()));
     }
-    InZone in = new InZone(places, vans);
+    InZone in = new InZone(places, districts, vans);
     for (Zone zone : zones) {
       doors.put(zone.name(), found.stream().filter(place -> in.holds(zone, place)).toList());
     }

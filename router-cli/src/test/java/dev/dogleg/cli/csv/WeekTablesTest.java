@@ -216,17 +216,18 @@ class WeekTablesTest {
         with(
                 "zones.csv",
                 """
-                zone,days,postcodes,from,minutes,strength
-                North,mon; thu,,,,must
-                Mill,tue,021*; AB1 2CD,,,
-                Depot,wed,,3 Depot Road,12,rather 30
+                zone,days,postcodes,districts,from,minutes,strength
+                North,mon; thu,,,,,must
+                Mill,tue,021*; AB1 2CD,,,,
+                Depot,wed,,,3 Depot Road,12,rather 30
+                Old,fri,,Old Ferry; Saint-Orfrais;,,,
                 """)
             .book()
             .orElseThrow()
             .week()
             .zones();
     assertEquals(
-        List.of("North", "Mill", "Depot", "South"), zones.stream().map(Zone::name).toList());
+        List.of("North", "Mill", "Depot", "Old", "South"), zones.stream().map(Zone::name).toList());
     Zone north = zones.get(0);
     assertTrue(north.holds(new GeoPoint(0.5, 1.5)), "longitude comes first in a GeoJSON");
     assertFalse(north.holds(new GeoPoint(1.5, 0.5)));
@@ -236,7 +237,8 @@ class WeekTablesTest {
     assertTrue(zones.get(1).holdsPostcode("4 Lane, Town, ab1 2cd"));
     assertFalse(zones.get(1).holdsPostcode("4 Lane, Town 03134"));
     assertEquals(OptionalInt.of(720), zones.get(2).withinSeconds());
-    assertTrue(zones.get(3).strength().must());
+    assertEquals(List.of("Old Ferry", "Saint-Orfrais"), zones.get(3).districts());
+    assertTrue(zones.get(4).strength().must());
   }
 
   @Test

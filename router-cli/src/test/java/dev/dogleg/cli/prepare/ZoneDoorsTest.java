@@ -54,7 +54,8 @@ class ZoneDoorsTest {
     Files.writeString(dir.resolve("bookings.csv"), "client,pets\nAda,Rex\n");
     if (!zones.isEmpty()) {
       Files.writeString(
-          dir.resolve("zones.csv"), "zone,days,postcodes,from,minutes,strength\n" + zones);
+          dir.resolve("zones.csv"),
+          "zone,days,postcodes,from,minutes,strength,districts\n" + zones);
     }
     Book book = BookReader.read(dir, ReadOptions.of(StarterTables.load())).book().orElseThrow();
     PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
@@ -91,6 +92,28 @@ class ZoneDoorsTest {
     assertEquals(List.of(), doors.doors("Far"));
     assertEquals(List.of(NORTHFIELD), addresses(doors.outside()));
     assertThrows(IllegalArgumentException.class, () -> doors.doors("Near"));
+  }
+
+  @Test
+  void zonesByDistrictsOfTheMap() throws IOException {
+    ZoneDoors doors = doors("Up,mon,,,,must,northfield; Halyard\n").orElseThrow();
+    assertEquals(List.of(NORTHFIELD), addresses(doors.doors("Up")));
+    assertEquals(List.of(VERMILION), addresses(doors.outside()));
+  }
+
+  @Test
+  void aDistrictThatCannotBeUsedStopsTheRunAndSaysWhichIsNear() throws IOException {
+    // The town itself is a point of the sample map that 26,600 addresses bear as their city.
+    assertTrue(doors("Up,mon,,,,must,Nortfield; Atlantis; Brindlewick\n").isEmpty());
+    List<Fault> found =
+        faults.all().stream().filter(one -> one.code().contains("district")).toList();
+    assertEquals(
+        List.of("unknown-district", "unknown-district", "district-by-addresses"),
+        found.stream().map(Fault::code).toList());
+    assertEquals("did you mean Northfield?", found.get(0).hint());
+    assertTrue(
+        found.get(1).hint().startsWith("the map has Brindlewick, Currycombe"), found.get(1).hint());
+    assertEquals("zones.csv", found.get(0).where().file());
   }
 
   @Test

@@ -66,6 +66,7 @@ class WishesTest {
         name,
         Optional.empty(),
         List.of("X"),
+        List.of(),
         Optional.empty(),
         OptionalInt.empty(),
         Week.match(days),
