@@ -60,6 +60,22 @@ public final class FitWeek {
             .toList();
   }
 
+  private FitWeek(FitWeek before, Map<String, Integer> placed, int changed) {
+    week = before.week;
+    warm = Optional.empty();
+    memories = before.memories;
+    this.placed = Map.copyOf(placed);
+    fixed = before.fixed;
+    days =
+        before.days.stream()
+            .map(
+                day ->
+                    day.number() == changed
+                        ? PlannedVanDay.of(week, changed, visits(changed))
+                        : day)
+            .toList();
+  }
+
   /**
    * Prepares a week: each van-day is planned with the visits that it has.
    *
@@ -116,6 +132,22 @@ public final class FitWeek {
    */
   public FitWeek readyForOtherDays(long effort) {
     return new FitWeek(this, OtherDaysFit.warm(week, placed, fixed, effort));
+  }
+
+  /**
+   * This week without one of its bookings, which may then be asked about like a newcomer.
+   *
+   * @param bookingId a booking that the plan has
+   * @return the week; the van-day that had the booking is planned anew, no other
+   * @throws IllegalArgumentException where the plan has no such booking
+   */
+  public FitWeek without(String bookingId) {
+    Map<String, Integer> others = new HashMap<>(placed);
+    Integer day = others.remove(bookingId);
+    if (day == null) {
+      throw new IllegalArgumentException("not in the plan: " + bookingId);
+    }
+    return new FitWeek(this, others, day);
   }
 
   /** {@return the week's van-days as they stand without any newcomer} */
