@@ -61,6 +61,7 @@ public final class CommandTree {
     line.addSubcommand(new HowLongCommand(surroundings));
     line.addSubcommand(new LearnCommand(surroundings));
     line.addSubcommand(new LateCommand(surroundings));
+    line.addSubcommand(new ZonesCommand(surroundings));
     line.setOut(console.out());
     line.setErr(console.err());
     line.setExecutionExceptionHandler((failure, parsed, result) -> failed(console, failure));

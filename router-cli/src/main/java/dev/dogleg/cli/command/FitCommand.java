@@ -38,6 +38,14 @@ final class FitCommand implements Callable<Integer> {
       description = "Newcomers, a row each: client,pet,address,breed,size,coat,service,when,price.")
   private Path client;
 
+  @Option(
+      names = "--zone",
+      paramLabel = "NAME",
+      description =
+          "Instead of an address: is there room for one more in that zone? Asked at the doors of"
+              + " the clients who live there.")
+  private String zone;
+
   @Option(names = "--name", paramLabel = "NAME", description = "Who calls. Default: Newcomer.")
   private String name = "Newcomer";
 
@@ -99,23 +107,35 @@ final class FitCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     boolean file = client != null;
-    if (file ? words.length > 1 : words.length == 0 || words[0].isBlank()) {
-      throw usage("either an address, or --client NEW.csv; then the book");
+    boolean ofZone = zone != null;
+    boolean alone = file || ofZone;
+    if ((file && ofZone) || (alone ? words.length > 1 : words.length == 0 || words[0].isBlank())) {
+      throw usage("either an address, or --client NEW.csv, or --zone NAME; then the book");
+    }
+    if (ofZone && otherDays) {
+      throw usage("--zone asks while all other days stay: not with --other-days");
     }
     int offers = top == null ? USUAL_OFFERS : top;
     if (offers < 1 || offers > 20 || effort < 1) {
       throw usage("--top must lie in 1..20 and --effort be 1 or more");
     }
-    int place = file ? 0 : 1;
+    int place = alone ? 0 : 1;
     Path book = words.length > place ? Path.of(words[place]) : Path.of("");
+    BookChoice choice = new BookChoice(book, map);
+    Described described =
+        new Described(alone ? "" : words[0], name, pet, breed, size, coat, service, when, price);
+    if (ofZone) {
+      return new FitZoneRun(
+              surroundings,
+              new FitZoneRun.Order(choice, Optional.ofNullable(plan), zone, described, json))
+          .run()
+          .number();
+    }
     FitRun.Order order =
         new FitRun.Order(
-            new BookChoice(book, map),
+            choice,
             Optional.ofNullable(plan),
-            file
-                ? Optional.empty()
-                : Optional.of(
-                    new Described(words[0], name, pet, breed, size, coat, service, when, price)),
+            file ? Optional.empty() : Optional.of(described),
             Optional.ofNullable(client),
             offers,
             otherDays,

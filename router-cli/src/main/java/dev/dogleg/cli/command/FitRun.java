@@ -8,13 +8,8 @@ import dev.dogleg.cli.console.ExitCode;
 import dev.dogleg.cli.export.FitJson;
 import dev.dogleg.cli.export.FitSheet;
 import dev.dogleg.cli.export.FitText;
-import dev.dogleg.cli.prepare.EarlierPlan;
 import dev.dogleg.cli.prepare.MapAhead;
 import dev.dogleg.cli.prepare.MapInUse;
-import dev.dogleg.cli.prepare.PreparedWeek;
-import dev.dogleg.cli.prepare.WeekPreparation;
-import dev.dogleg.cli.terms.VanDay;
-import dev.dogleg.cli.terms.VanDays;
 import dev.dogleg.fault.FaultException;
 import dev.dogleg.fault.Faults;
 import dev.dogleg.fit.FitAnswer;
@@ -25,18 +20,11 @@ import dev.dogleg.fit.FitWeek;
 import dev.dogleg.fit.Offer;
 import dev.dogleg.itinerary.Finding;
 import dev.dogleg.itinerary.WeekBooking;
-import dev.dogleg.model.Book;
-import dev.dogleg.model.Booking;
-import dev.dogleg.plan.week.WeekPlanner;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 
 /** What {@code fit} does: read book, plan and newcomers, ask about each, print. Writes nothing. */
 final class FitRun {
@@ -101,58 +89,23 @@ final class FitRun {
       return stopped();
     }
     try (MapInUse map = new MapInUse(input.map(), surroundings.cache(), console, faults, ahead)) {
-      return asked(input, newcomers.get(), planned.earlier(), planned.dates(), map);
+      return asked(input, newcomers.get(), planned, map);
     } catch (FaultException failed) {
       failed.faults().forEach(faults::add);
       return stopped();
     }
   }
 
-  private ExitCode asked(
-      BookInput input,
-      Newcomers newcomers,
-      EarlierPlan earlier,
-      List<LocalDate> dates,
-      MapInUse map) {
-    Book book = newcomers.joined();
-    List<VanDay> days = VanDays.of(book.business(), book.week().days(), dates);
-    Faults preparing = new Faults();
-    List<Booking> bookings =
-        WeekPreparation.candidates(book, days, dates, earlier, newcomers.rows(), preparing);
-    Optional<PreparedWeek> prepared =
-        WeekPreparation.of(
-            book,
-            bookings,
-            days,
-            earlier,
-            input.tables(),
-            map,
-            newcomers.rows(),
-            1,
-            WeekPlanner.USUAL_EFFORT,
-            preparing);
-    // What is wrong with the rest of the book was said when it was planned.
-    preparing.all().stream()
-        .filter(fault -> preparing.stops() || newcomers.concerns(fault))
-        .forEach(faults::add);
-    Set<String> asked = newcomers.bookings().stream().map(Booking::id).collect(Collectors.toSet());
-    List<WeekBooking> possible =
-        prepared.stream()
-            .flatMap(week -> week.request().bookings().stream())
-            .filter(booking -> asked.contains(booking.id().split(";")[0]))
-            .toList();
-    if (prepared.isEmpty() || possible.isEmpty()) {
+  private ExitCode asked(BookInput input, Newcomers newcomers, PlannedDates planned, MapInUse map) {
+    Optional<AskedWeek> asked =
+        AskedWeek.of(input, newcomers, planned, map, newcomers::concerns, faults);
+    if (asked.isEmpty()) {
       return stopped();
     }
-    PreparedWeek week = prepared.get();
-    FitWeek fit;
-    try {
-      fit = FitWeek.of(week.request(), week.before(), fixed(week));
-    } catch (IllegalArgumentException holdsNot) {
-      faults.add(PlannedDates.holdsNot(holdsNot));
-      return stopped();
-    }
-    List<FitSheet> answers = answers(possible, fit, new FitSheets(book, week, fit, earlier));
+    FitWeek fit = asked.get().fit();
+    FitSheets sheets =
+        new FitSheets(newcomers.joined(), asked.get().week(), fit, planned.earlier());
+    List<FitSheet> answers = answers(asked.get().possible(), fit, sheets);
     List<String> findings = findings(answers);
     if (!findings.isEmpty()) {
       console.warn("Dogleg's own fault: its audit does not pass an answer.");
@@ -209,20 +162,6 @@ final class FitRun {
                       .forEach(one -> findings.add(one.finding())));
     }
     return findings.stream().map(one -> one.text() + " [" + one.code() + "]").toList();
-  }
-
-  /** Stops that keep their day whoever comes: told and locked ones. */
-  private static Set<String> fixed(PreparedWeek week) {
-    Set<String> fixed = new HashSet<>();
-    week.bookings()
-        .forEach(
-            (id, bookings) -> {
-              if (bookings.stream()
-                  .anyMatch(one -> one.told().isPresent() || one.terms().lock().isPresent())) {
-                fixed.add(id);
-              }
-            });
-    return fixed;
   }
 
   private ExitCode shown(BookInput input, List<FitSheet> answers) {

@@ -8,7 +8,6 @@ import dev.dogleg.cli.terms.VanDay;
 import dev.dogleg.fit.FitAnswer;
 import dev.dogleg.fit.FitWeek;
 import dev.dogleg.itinerary.OddsTerms;
-import dev.dogleg.itinerary.PlannedStop;
 import dev.dogleg.itinerary.ServiceSpread;
 import dev.dogleg.itinerary.WeekBooking;
 import dev.dogleg.model.Book;
@@ -42,23 +41,9 @@ final class FitSheets {
               day.groomer().name(),
               day.day(),
               week.labels().get(day.number()),
-              otherTimes(day, fit, earlier)));
+              OtherTimes.of(
+                  day, fit.days().get(day.number()), week.labels().get(day.number()), earlier)));
     }
-  }
-
-  /** Whether the plan on file has other arrivals than the best order of a day's visits. */
-  private boolean otherTimes(VanDay day, FitWeek fit, EarlierPlan earlier) {
-    for (PlannedStop stop : fit.days().get(day.number()).plan().stops()) {
-      if (stop.kind() == PlannedStop.Kind.VISIT) {
-        Optional<EarlierPlan.Spot> spot =
-            earlier.of(week.labels().get(day.number()).get(stop.visitId()).bookings().get(0));
-        int wall = day.day().wallAt(stop.arriveSeconds()).toLocalTime().toSecondOfDay();
-        if (spot.isPresent() && spot.get().arriveWall().orElse(wall) != wall) {
-          return true;
-        }
-      }
-    }
-    return false;
   }
 
   /** The sheet of one answer. */

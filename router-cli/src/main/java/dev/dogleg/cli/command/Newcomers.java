@@ -15,6 +15,8 @@ import dev.dogleg.fault.Where;
 import dev.dogleg.model.Book;
 import dev.dogleg.model.Booking;
 import dev.dogleg.model.Client;
+import dev.dogleg.model.GeoPoint;
+import dev.dogleg.model.Place;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
@@ -29,6 +31,12 @@ final class Newcomers {
   private final BookInput input;
   private final ReadBook read;
   private final String file;
+
+  private static final String HEADER =
+      CsvText.line(
+          List.of(
+              "client", "pet", "address", "breed", "size", "coat", "service", "when", "price",
+              "pin"));
 
   /**
    * A newcomer as the options say.
@@ -54,13 +62,25 @@ final class Newcomers {
       String when,
       String price) {
     TextFile asFile() {
-      return new TextFile(
-          COMMAND_LINE,
-          CsvText.line(
-                  List.of(
-                      "client", "pet", "address", "breed", "size", "coat", "service", "when",
-                      "price"))
-              + CsvText.line(List.of(name, pet, address, breed, size, coat, service, when, price)));
+      return new TextFile(COMMAND_LINE, HEADER + row(name, address, ""));
+    }
+
+    /** A row for each of several doors: the same newcomer there. */
+    TextFile at(List<Place> doors) {
+      StringBuilder rows = new StringBuilder(HEADER);
+      for (int door = 0; door < doors.size(); door++) {
+        Optional<GeoPoint> pin = doors.get(door).pin();
+        rows.append(
+            row(
+                name + " at door " + (door + 1),
+                doors.get(door).address(),
+                pin.map(point -> point.lat() + "," + point.lon()).orElse("")));
+      }
+      return new TextFile(COMMAND_LINE, rows.toString());
+    }
+
+    private String row(String who, String where, String pin) {
+      return CsvText.line(List.of(who, pet, where, breed, size, coat, service, when, price, pin));
     }
   }
 
@@ -77,15 +97,22 @@ final class Newcomers {
         described
             .map(Described::asFile)
             .or(() -> csv.flatMap(path -> TextFile.read(path, path.toString(), faults)));
-    if (text.isEmpty()) {
-      return Optional.empty();
-    }
-    ReadBook read = BookReader.newcomers(text.get(), input.folder(), input.read());
+    return text.flatMap(file -> read(file, input, faults));
+  }
+
+  /** The same newcomer at each of some doors; empty where a fault stops the run. */
+  static Optional<Newcomers> at(
+      List<Place> doors, Described described, BookInput input, Faults faults) {
+    return read(described.at(doors), input, faults);
+  }
+
+  private static Optional<Newcomers> read(TextFile text, BookInput input, Faults faults) {
+    ReadBook read = BookReader.newcomers(text, input.folder(), input.read());
     faults.addAll(read.faults());
     if (read.book().isEmpty() || faults.stops()) {
       return Optional.empty();
     }
-    Newcomers newcomers = new Newcomers(input, read, text.get().name());
+    Newcomers newcomers = new Newcomers(input, read, text.name());
     newcomers.knownAlready(faults);
     if (newcomers.bookings().isEmpty()) {
       faults.add(
