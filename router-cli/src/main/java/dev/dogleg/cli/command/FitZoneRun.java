@@ -10,8 +10,7 @@ import dev.dogleg.cli.export.ZoneRoomText;
 import dev.dogleg.cli.prepare.LookUps;
 import dev.dogleg.cli.prepare.MapInUse;
 import dev.dogleg.cli.prepare.ZoneDoors;
-import dev.dogleg.cli.words.Nearness;
-import dev.dogleg.cli.words.Slug;
+import dev.dogleg.cli.prepare.ZoneName;
 import dev.dogleg.fault.Fault;
 import dev.dogleg.fault.FaultException;
 import dev.dogleg.fault.Faults;
@@ -19,7 +18,6 @@ import dev.dogleg.fault.Severity;
 import dev.dogleg.fault.Where;
 import dev.dogleg.fit.Offer;
 import dev.dogleg.model.Place;
-import dev.dogleg.model.Zone;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -66,7 +64,7 @@ final class FitZoneRun {
     }
     BookInput input = read.get();
     PlannedDates planned = PlannedDates.read(order.plan(), input, surroundings.clock(), faults);
-    Optional<String> zone = zone(input);
+    Optional<String> zone = ZoneName.of(order.zone(), input.book().week().zones(), faults);
     if (zone.isEmpty() || faults.stops()) {
       return stopped();
     }
@@ -76,29 +74,6 @@ final class FitZoneRun {
       failed.faults().forEach(faults::add);
       return stopped();
     }
-  }
-
-  /** The zone that is meant; without zones the one that is everywhere. */
-  private Optional<String> zone(BookInput input) {
-    List<String> names =
-        input.book().week().zones().isEmpty()
-            ? List.of(ZoneDoors.EVERYWHERE)
-            : input.book().week().zones().stream().map(Zone::name).toList();
-    Optional<String> found =
-        names.stream().filter(name -> Slug.fold(name).equals(Slug.fold(order.zone()))).findFirst();
-    if (found.isEmpty()) {
-      faults.add(
-          new Fault(
-              "unknown-zone",
-              Severity.STOP,
-              Where.file("--zone"),
-              order.zone(),
-              "a zone of the book was expected",
-              Nearness.nearest(order.zone(), names)
-                  .map(near -> "did you mean " + near + "?")
-                  .orElse("zones: " + String.join(", ", names))));
-    }
-    return found;
   }
 
   private ExitCode asked(BookInput input, PlannedDates planned, String zone, MapInUse map) {
