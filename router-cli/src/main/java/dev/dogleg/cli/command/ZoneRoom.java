@@ -10,6 +10,7 @@ import dev.dogleg.fit.RoomAsk;
 import dev.dogleg.fit.RoomQuestion;
 import dev.dogleg.itinerary.DayChoice;
 import dev.dogleg.itinerary.DayRequest;
+import dev.dogleg.itinerary.OddsTerms;
 import dev.dogleg.itinerary.WeekBooking;
 import dev.dogleg.itinerary.WeekRequest;
 import java.util.ArrayList;
@@ -17,6 +18,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -122,9 +124,17 @@ final class ZoneRoom {
                 STEP_SECONDS,
                 0,
                 false,
+                kept(number),
                 DayRequest.USUAL_EFFORT),
             done -> {})
         .room(0, 0);
+  }
+
+  /** How often a told time is to be kept, as the card wants it. */
+  private OptionalInt kept(int number) {
+    return asked.week().request().days().get(number).terms().odds().stream()
+        .mapToInt(OddsTerms::keptPermille)
+        .findFirst();
   }
 
   private Map<String, Integer> placed(int number) {

@@ -83,8 +83,7 @@ public final class ZoneRoomText {
   }
 
   private static String spans(ZoneRoomSheet sheet, Day day) {
-    String width =
-        sheet.spanSeconds() == 3_600 ? "hour" : Amounts.spoken(sheet.spanSeconds());
+    String width = sheet.spanSeconds() == 3_600 ? "hour" : Amounts.spoken(sheet.spanSeconds());
     if (day.spans().isEmpty()) {
       return "No "
           + width

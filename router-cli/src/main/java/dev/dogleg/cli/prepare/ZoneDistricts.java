@@ -63,8 +63,10 @@ public final class ZoneDistricts {
         cell,
         answer.asked(),
         "the map shows no limits; "
-            + district.addresses()
-            + " addresses bear the name: a door is in it where the nearest such address, at most "
+            + (district.addresses() == 1
+                ? "one address bears"
+                : district.addresses() + " addresses bear")
+            + " the name: a door is in it where the nearest such address, at most "
             + District.NEAREST_METRES
             + " m off, does",
         "to be exact draw it in zones.geojson");
