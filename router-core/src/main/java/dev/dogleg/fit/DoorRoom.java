@@ -143,12 +143,16 @@ final class DoorRoom {
 
   private boolean isLikely(WeekDay day, Visit visit, DayRequest told, RoomOdds odds) {
     DayModel model = DayModel.of(request(day, visit), legs);
+    // Whether an order can be driven at all is quickly told without prices.
+    OrderCost possible = new OrderCost(model.free());
     OrderCost costs = new OrderCost(model);
     for (int k = 0; k < orders.size(); k++) {
       int[] order = numbered(orders.get(k), model);
+      if (possible.of(order, OrderCost.IMPOSSIBLE) == OrderCost.IMPOSSIBLE) {
+        continue;
+      }
       long cost = costs.of(order, OrderCost.IMPOSSIBLE);
-      if (cost != OrderCost.IMPOSSIBLE
-          && odds.kept(told, visit.id(), new DayTiming(model).time(order, cost).stops())) {
+      if (odds.kept(told, visit.id(), new DayTiming(model).time(order, cost).stops())) {
         orders.add(0, orders.remove(k));
         return true;
       }

@@ -31,8 +31,9 @@ public record RoomAhead(List<Room> rooms) {
    * @param ask number of the ask
    * @param day number of the van-day
    * @param allowed whether it may be on this van-day at every door
-   * @param spans each as long as it can be, sorted, apart by more than a step: every told span of
-   *     the question's width that begins on a multiple of its step and lies in one of these holds
+   * @param spans stretches, each as long as it can be, sorted by their begins; they may overlap:
+   *     every told span of the question's width that begins on a multiple of its step and lies in
+   *     one of them holds
    * @param proven whether it is proven of every other time that it does not hold at some door
    * @param extraSixtieths the dearest price of this choice over all doors, besides the day's cost:
    *     a day or zone liked less; 0 where it is not allowed

@@ -14,6 +14,7 @@ import dev.dogleg.fit.FitQuestion;
 import dev.dogleg.fit.FitQuestion.OtherDays;
 import dev.dogleg.fit.FitWeek;
 import dev.dogleg.itinerary.WeekBooking;
+import dev.dogleg.itinerary.WeekRequest;
 import dev.dogleg.model.Book;
 import dev.dogleg.model.Booking;
 import dev.dogleg.model.BookingStatus;
@@ -21,6 +22,7 @@ import dev.dogleg.model.Client;
 import dev.dogleg.plan.week.WeekPlanner;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -43,6 +45,7 @@ final class OpenDays {
   private final Set<String> added = new HashSet<>();
   private final List<String> notCounted = new ArrayList<>();
   private boolean full;
+  private int room = WeekPreparation.MOST_A_DAY;
 
   private OpenDays(BookInput input, EarlierPlan earlier) {
     this.input = input;
@@ -99,6 +102,14 @@ final class OpenDays {
   /** {@return whether somebody in the book finds no room on the only day it may be} */
   boolean full() {
     return full;
+  }
+
+  /**
+   * {@return so many more stops may ask for every day of a week in which the book's own do, 0 or
+   * more}
+   */
+  int room() {
+    return room;
   }
 
   /** Where everybody stands who counts, by stop: planned ones, and those taken in. */
@@ -160,6 +171,7 @@ final class OpenDays {
       return;
     }
     PreparedWeek week = prepared.get();
+    room = room(week);
     Map<String, Integer> placed = new HashMap<>(week.before());
     for (WeekBooking stop : week.request().bookings()) {
       if (!stop.counted() || placed.containsKey(stop.id()) || stop.choices().isEmpty()) {
@@ -183,5 +195,16 @@ final class OpenDays {
         full = true;
       }
     }
+  }
+
+  private static int room(PreparedWeek week) {
+    int[] asking = new int[week.days().size()];
+    week.request()
+        .bookings()
+        .forEach(stop -> stop.choices().forEach(choice -> asking[choice.day()]++));
+    int most = Arrays.stream(asking).max().orElse(0);
+    return Math.min(
+        WeekPreparation.MOST_A_DAY - most,
+        WeekRequest.MOST_BOOKINGS - week.request().bookings().size());
   }
 }

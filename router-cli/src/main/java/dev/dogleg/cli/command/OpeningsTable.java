@@ -12,7 +12,10 @@ import dev.dogleg.cli.prepare.PreparedWeek;
 import dev.dogleg.cli.prepare.WeekPreparation;
 import dev.dogleg.cli.prepare.ZoneDoors;
 import dev.dogleg.cli.terms.VanDay;
+import dev.dogleg.fault.Fault;
+import dev.dogleg.fault.FaultException;
 import dev.dogleg.fault.Faults;
+import dev.dogleg.fault.Severity;
 import dev.dogleg.fault.Where;
 import dev.dogleg.fit.RoomAhead;
 import dev.dogleg.fit.RoomAsk;
@@ -41,9 +44,6 @@ import java.util.function.IntConsumer;
  * what holds at all of them.
  */
 final class OpeningsTable {
-  /** Bookings of one van-day that a prepared week takes, with room left for the book's own. */
-  private static final int MOST_CALLERS = 150;
-
   private final BookInput input;
   private final OpenDays open;
   private final MapInUse map;
@@ -81,7 +81,10 @@ final class OpeningsTable {
     for (String zone : names) {
       doors(zones, zone).forEach(place -> all.add(new ZoneDoor(zone, names.indexOf(zone), place)));
     }
-    int some = MOST_CALLERS / CallerKind.values().length;
+    int some = open.room() / CallerKind.values().length;
+    if (some < 1) {
+      throw new FaultException(tooMany());
+    }
     int days = open.days().size();
     int parts = (all.size() + some - 1) / some;
     try (Progress progress = console.progress("Looking for room")) {
@@ -95,6 +98,16 @@ final class OpeningsTable {
       }
     }
     return true;
+  }
+
+  private static Fault tooMany() {
+    return new Fault(
+        "too-many-visits",
+        Severity.STOP,
+        Where.NOWHERE,
+        "",
+        "room for callers beside the stops that ask for one day was expected",
+        "ask for fewer --weeks, or give bookings narrower dates");
   }
 
   /** Names of zones, and of what lies in none where anybody lives there. */

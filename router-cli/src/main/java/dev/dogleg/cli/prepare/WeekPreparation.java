@@ -26,8 +26,8 @@ import java.util.Optional;
 
 /** Makes the request for several van-days out of a book and a map. */
 public final class WeekPreparation {
-  /** Most bookings that may name one van-day, as the planner demands. */
-  private static final int MOST_A_DAY = 200;
+  /** Most stops that may ask for one van-day, as the planner demands. */
+  public static final int MOST_A_DAY = 200;
 
   private final Book book;
   private final GroomTables tables;
