@@ -23,6 +23,20 @@ final class BookingSet {
     return new BookingSet(words);
   }
 
+  /** {@return the set that stands in a row of words} */
+  static BookingSet ofRow(long[] rows, int at, int wide) {
+    int top = wide;
+    while (top > 1 && rows[at + top - 1] == 0) {
+      top--;
+    }
+    return new BookingSet(Arrays.copyOfRange(rows, at, at + top));
+  }
+
+  /** {@return the set as a row of so many words} */
+  long[] row(int wide) {
+    return Arrays.copyOf(words, wide);
+  }
+
   @Override
   public boolean equals(Object other) {
     return other instanceof BookingSet set && Arrays.equals(words, set.words);

@@ -51,10 +51,10 @@ final class ColumnGeneration {
   private final boolean[] mayBeLeft;
   private final boolean counting;
   private final int limit;
-  private final long wayOut;
   private final long enough;
   private final List<RowCut> cuts;
   private final TreeSet<Integer> columns;
+  private final MasterLp lp;
   private WeekBound best;
   private MasterLp.Answer last;
 
@@ -93,10 +93,10 @@ final class ColumnGeneration {
     this.pricers = pricers;
     this.counting = counting;
     this.limit = limit;
-    this.wayOut = wayOut;
     this.enough = enough;
     this.cuts = new ArrayList<>(cuts);
     mayBeLeft = new boolean[problem.model().size()];
+    lp = new MasterLp(problem, counting, mayBeLeft, limit, wayOut);
     columns = new TreeSet<>();
     Arrays.stream(start).forEach(columns::add);
     for (int kind = 0; kind < problem.model().kinds().size(); kind++) {
@@ -123,11 +123,11 @@ final class ColumnGeneration {
   void solve() {
     boolean tooMany = false;
     boolean listed = pricers.stream().allMatch(DayPricer::listed);
+    boolean plain = !listed && pricers.stream().allMatch(DayPricer::plain);
     for (int round = 0; round < MOST_ROUNDS && !problem.work().spent(); round++) {
       dropIdle();
       asked = sorted();
-      last =
-          new MasterLp(problem, counting, mayBeLeft, List.copyOf(cuts), limit, wayOut).solve(asked);
+      last = lp.solve(asked, List.copyOf(cuts));
       problem.work().count(10L * asked.length);
       if (!last.usable()) {
         return;
@@ -138,6 +138,12 @@ final class ColumnGeneration {
         continue;
       }
       pricers.parallelStream().forEach(pricer -> pricer.take(last.prices(), counting));
+      if (plain) {
+        if (!plainly(limits)) {
+          return;
+        }
+        continue;
+      }
       if (!listed && labels > QUICK_FROM && take(price(limits, DayPricer::quickly))) {
         continue;
       }
@@ -187,6 +193,16 @@ final class ColumnGeneration {
       return settle() ? Next.AGAIN : Next.DONE;
     }
     return Next.LOOK_CLOSER;
+  }
+
+  /** Prices plain van-days by labels alone; whether there is more to do. */
+  private boolean plainly(long[] limits) {
+    if (take(price(limits, DayPricer::quickly))) {
+      return true;
+    }
+    List<DayPricer.Priced> priced = price(limits, DayPricer::wholly);
+    bound(priced);
+    return !enough() && (take(priced) || settle());
   }
 
   private WeekBound bound(long[] least) {
@@ -330,9 +346,9 @@ final class ColumnGeneration {
         int[] bookings = day.locals().stream().mapToInt(kind::booking).sorted().toArray();
         BookingSet set = BookingSet.of(bookings);
         Integer old = known.get(number).get(set);
-        if (old != null && day.helps() && day.known() == ColumnPool.Known.BOUND) {
+        if (old != null && day.helps()) {
           // Its order costs more than it must; its exact cost is asked once the LP uses it.
-          any |= problem.pool().lower(old, day.costSixtieths());
+          any |= problem.pool().lower(old, day.costSixtieths(), day.known());
         }
         if (old == null) {
           int column = problem.pool().add(number, bookings, day.costSixtieths(), day.known());

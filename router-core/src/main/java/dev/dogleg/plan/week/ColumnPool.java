@@ -91,19 +91,20 @@ final class ColumnPool {
   }
 
   /**
-   * Puts a bound in the place of a guess.
+   * Puts a bound, or a better guess, in the place of a guess.
    *
    * @param column a column
-   * @param bound what its set costs at least
+   * @param costOrBound what its set costs in some order, or at least
+   * @param what which of the two
    * @return whether its cost is another one now
    */
-  boolean lower(int column, long bound) {
+  boolean lower(int column, long costOrBound, Known what) {
     if (known[column] != Known.GUESS) {
       return false;
     }
-    boolean lower = bound < cost[column];
-    known[column] = Known.BOUND;
-    cost[column] = Math.min(bound, cost[column]);
+    boolean lower = costOrBound < cost[column];
+    known[column] = what;
+    cost[column] = Math.min(costOrBound, cost[column]);
     return lower;
   }
 

@@ -43,6 +43,10 @@ final class DayPricer {
   private final OrderCost exact;
   private final int mostLabels;
   private final BooleanSupplier stop;
+
+  /** Where the van-day is a plain one; else null. */
+  private final PlainPricer plain;
+
   private DayDuals duals;
   private ListedSets list;
   private RowPrices prices;
@@ -87,6 +91,10 @@ final class DayPricer {
     open = new StillOpen(day, step);
     stops = new StopNeed(kind);
     exact = new OrderCost(kind.model());
+    plain =
+        PlainDay.of(kind, load)
+            .map(plainDay -> new PlainPricer(kind, plainDay, mostLabels, stop))
+            .orElse(null);
   }
 
   /** Takes prices; to be called before pricing. */
@@ -94,6 +102,10 @@ final class DayPricer {
     prices = newPrices;
     duals = new DayDuals(kind, prices, counting);
     if (list != null) {
+      return;
+    }
+    if (plain != null) {
+      plain.take(prices, counting);
       return;
     }
     rough.forget();
@@ -117,6 +129,9 @@ final class DayPricer {
    * @param limit only days below this reduced cost
    */
   Priced quickly(long limit) {
+    if (plain != null) {
+      return plainly(limit, true);
+    }
     DayLabels days = new DayLabels(priced(rough), limit, true, mostLabels / 4, stop);
     days.run();
     steps += days.size();
@@ -125,6 +140,9 @@ final class DayPricer {
 
   /** Cheap days, and the proof that there is none below the least. */
   Priced wholly(long limit) {
+    if (plain != null) {
+      return plainly(limit, false);
+    }
     for (int round = 0; ; round++) {
       DayLabels days = new DayLabels(priced(closely()), limit, false, mostLabels, stop);
       boolean whole = days.run();
@@ -140,6 +158,25 @@ final class DayPricer {
         return new Priced(whole, days.least(), helpful(all, limit));
       }
     }
+  }
+
+  private Priced plainly(long limit, boolean quick) {
+    PlainPricer.Found found = plain.price(limit, quick);
+    List<Day> days = new ArrayList<>();
+    for (FoundDay each : found.days()) {
+      int[] locals = each.order().clone();
+      Arrays.sort(locals);
+      long cost = exact.of(each.order(), each.costSixtieths() + 1);
+      if (cost < OrderCost.IMPOSSIBLE) {
+        days.add(day(locals, cost + kind.extraSixtieths(locals), ColumnPool.Known.GUESS, true));
+      }
+    }
+    return new Priced(found.whole(), found.least(), days);
+  }
+
+  /** {@return whether it is a plain van-day, whose labels tell all there is to tell} */
+  boolean plain() {
+    return plain != null;
   }
 
   /** True days, each at the exact cost of its order, that are below the limit even so. */
@@ -220,6 +257,10 @@ final class DayPricer {
     if (list != null) {
       return new Within(true, list.upTo(duals, most));
     }
+    if (plain != null) {
+      ListedSets sets = plain.within(most, MOST_SETS);
+      return new Within(sets != null, sets == null ? new ListedSets(near.words()) : sets);
+    }
     Within within = swept(new SetSweep(kind, MOST_SETS, MOST_FOUND, keep(most)), most, MOST_STEPS);
     if (within.whole()) {
       lastSwept = within.sets();
@@ -247,6 +288,9 @@ final class DayPricer {
     if (list != null) {
       ListedSets sets = list.upTo(duals, most);
       return sets.size() > mostSets / SETS_A_FOUND ? null : sets;
+    }
+    if (plain != null) {
+      return plain.within(most, mostSets);
     }
     if (prices.equals(lastPrices) && most <= lastMost) {
       return lastSwept.upTo(duals, most);
@@ -282,7 +326,7 @@ final class DayPricer {
 
   /** {@return partial days made since this was last asked} */
   long takeSteps() {
-    long taken = steps;
+    long taken = steps + (plain == null ? 0 : plain.takeSteps());
     steps = 0;
     return taken;
   }

@@ -33,6 +33,13 @@ final class PricedProof {
   private static final int DIVE_COLUMNS = 4_000;
   private static final int MOST_SETS = 200_000;
 
+  /** The same where all van-days are plain; cuts then go on while a round raises the bound so. */
+  private static final int MOST_PLAIN_SETS = 2_000_000;
+
+  private static final int PLAIN_CUT_ROUNDS = 30;
+  private static final int LEAST_PLAIN_RISE = 4_000;
+  private static final int FIRST_PLAIN_ROOM = 400;
+
   /** Partial sets of a van-day looked at for its list. */
   private static final int MOST_LISTED = 400_000;
 
@@ -75,31 +82,33 @@ final class PricedProof {
 
   /** Works until the week is proven best, or as far as it gets. */
   void run() {
-    ColumnGeneration count = count(List.of(), singles(), best.leftOutCounted());
-    count.solve();
-    if (count.bound() == null) {
-      leftOutBound = Math.min(best.leftOutCounted(), TimeBound.leftOut(seen.model()));
-      better(best);
-      return;
-    }
-    leftOutBound = (int) Math.max(0, count.bound().value());
-    if (leftOutBound > 0) {
-      searches.add(Certificates.tooFew(seen.model(), leftOutBound - 1, count.bound()));
+    int[] start = singles();
+    if (best.leftOutCounted() > 0) {
+      ColumnGeneration count = count(List.of(), start, best.leftOutCounted());
+      count.solve();
+      if (count.bound() == null) {
+        leftOutBound = Math.min(best.leftOutCounted(), TimeBound.leftOut(seen.model()));
+        better(best);
+        return;
+      }
+      leftOutBound = (int) Math.max(0, count.bound().value());
+      if (leftOutBound > 0) {
+        searches.add(Certificates.tooFew(seen.model(), leftOutBound - 1, count.bound()));
+      }
+      start = count.columns();
     }
     better(best);
-    int[] start = count.columns();
     for (int limit = leftOutBound; !seen.work().spent(); limit++) {
       ColumnGeneration cost = cost(limit, start);
-      cost.solveRoughly();
-      if (cost.bound() == null) {
+      boolean plain = plain();
+      boolean found = plain ? overCuts(limit, cost) : overLists(limit, cost);
+      if (found || cost.bound() == null || best.leftOutCounted() <= limit) {
         return;
       }
-      boolean found = overLists(limit, cost);
-      if (found || best.leftOutCounted() <= limit) {
-        return;
+      if (!plain) {
+        cost.solve();
+        cost.cut(COUNT_CUT_ROUNDS);
       }
-      cost.solve();
-      cost.cut(COUNT_CUT_ROUNDS);
       start = cost.columns();
       ColumnGeneration again = count(cost.cuts(), start, limit + 1);
       again.solve();
@@ -111,12 +120,41 @@ final class PricedProof {
     }
   }
 
+  /** Whether labels alone tell all there is to tell of every van-day. */
+  private boolean plain() {
+    return pricers.stream().allMatch(DayPricer::plain);
+  }
+
+  /**
+   * Plain van-days price fast enough for cuts before any list: cuts as long as the bound rises,
+   * then rooms; whether a best week within the limit is found.
+   */
+  private boolean overCuts(int limit, ColumnGeneration cost) {
+    cost.solve();
+    boolean rises = cost.bound() != null;
+    if (!rises) {
+      return false;
+    }
+    tell(limit, cost.bound().value());
+    for (int round = 0; round < PLAIN_CUT_ROUNDS && rises && !seen.work().spent(); round++) {
+      long before = cost.bound().value();
+      cost.cut(1);
+      tell(limit, cost.bound().value());
+      rises = cost.bound().value() > before + before / LEAST_PLAIN_RISE;
+    }
+    return finish(limit, cost, List.of(), Long.MAX_VALUE);
+  }
+
   /**
    * Lists once what lies within a room above a rough bound, so that the rest of the work only looks
    * at the lists; whether a best week within the limit is found.
    */
   private boolean overLists(int limit, ColumnGeneration rough) {
+    rough.solveRoughly();
     WeekBound base = rough.bound();
+    if (base == null) {
+      return false;
+    }
     tell(limit, base.value());
     long room = Math.max(1, base.value() / FIRST_LIST);
     for (int round = 0; round < LISTS && !seen.work().spent(); round++) {
@@ -239,13 +277,17 @@ final class PricedProof {
     if (bound.value() > Math.min(ceiling(limit), top)) {
       return false;
     }
-    dive(limit, cost);
-    long room = Math.max(1, bound.value() / FIRST_ROOM);
+    boolean plain = plain();
+    if (!plain) {
+      dive(limit, cost);
+    }
+    long room = Math.max(1, bound.value() / (plain ? FIRST_PLAIN_ROOM : FIRST_ROOM));
     boolean smaller = false;
     for (int round = 0; round < ROOMS && !seen.work().spent(); round++) {
       long most = Math.min(ceiling(limit), top);
       long ceiling = Math.min(most + 1, bound.value() + room);
-      ColumnPool pool = new RoomSweep(seen, bound, ceiling - 1, MOST_SETS).run(pricers);
+      ColumnPool pool =
+          new RoomSweep(seen, bound, ceiling - 1, plain ? MOST_PLAIN_SETS : MOST_SETS).run(pricers);
       if (pool == null && !smaller) {
         smaller = true;
         room = Math.max(1, room / 3);

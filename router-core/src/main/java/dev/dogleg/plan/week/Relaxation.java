@@ -25,9 +25,9 @@ final class Relaxation {
   private final NodeState state;
   private final boolean counting;
   private final int limit;
-  private final long wayOut;
   private final long enough;
   private final List<RowCut> cuts;
+  private final MasterLp lp;
   private int[] columns;
   private WeekBound best;
   private MasterLp.Answer last;
@@ -58,9 +58,9 @@ final class Relaxation {
     this.state = state;
     this.counting = counting;
     this.limit = limit;
-    this.wayOut = wayOut;
     this.enough = enough;
     this.cuts = new ArrayList<>(cuts);
+    lp = new MasterLp(problem, counting, state.mustServe(), limit, wayOut);
     this.columns =
         Arrays.stream(start)
             .filter(c -> Arrays.binarySearch(state.columns(), c) >= 0)
@@ -74,9 +74,7 @@ final class Relaxation {
     settled = false;
     long[] reduced = new long[state.columns().length];
     for (int round = 0; round < MOST_ROUNDS && !problem.work().spent(); round++) {
-      last =
-          new MasterLp(problem, counting, state.mustServe(), List.copyOf(cuts), limit, wayOut)
-              .solve(columns);
+      last = lp.solve(columns, List.copyOf(cuts));
       problem.work().count(reduced.length + 10L * columns.length);
       if (!last.usable()) {
         return;
