@@ -2,7 +2,6 @@ package dev.dogleg.plan.week;
 
 import dev.dogleg.itinerary.WeekCertificate;
 import dev.dogleg.plan.week.NodeState.Decision;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -242,19 +241,7 @@ final class BranchTree {
     if (!relaxation.settled() || !relaxation.isWhole() || relaxation.answer().beyond() > WHOLE) {
       return;
     }
-    List<WeekChoice.ChosenSet> sets = new ArrayList<>();
-    for (int j = 0; j < relaxation.columns().length; j++) {
-      for (int copy = 0; copy < Math.rint(relaxation.answer().use()[j]); copy++) {
-        VanKind kind = problem.model().kinds().get(problem.pool().kind(relaxation.columns()[j]));
-        List<Integer> locals =
-            Arrays.stream(problem.pool().bookings(relaxation.columns()[j]))
-                .map(kind::local)
-                .boxed()
-                .toList();
-        sets.add(new WeekChoice.ChosenSet(kind, locals));
-      }
-    }
-    WeekChoice found = WeekChoice.of(problem.model(), problem.costs(), sets);
+    WeekChoice found = problem.week(relaxation.columns(), relaxation.answer().use());
     if (found.leftOutCounted() <= limit && found.costSixtieths() < ceiling) {
       best = found;
       ceiling = found.costSixtieths();

@@ -3,9 +3,7 @@ package dev.dogleg.plan.week;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.TreeSet;
 import java.util.function.BiFunction;
 import java.util.stream.IntStream;
@@ -47,7 +45,7 @@ final class ColumnGeneration {
 
   private final MasterProblem problem;
   private final List<DayPricer> pricers;
-  private final List<Map<BookingSet, Integer>> known = new ArrayList<>();
+  private final KnownSets known;
   private final boolean[] mayBeLeft;
   private final boolean counting;
   private final int limit;
@@ -55,6 +53,8 @@ final class ColumnGeneration {
   private final List<RowCut> cuts;
   private final TreeSet<Integer> columns;
   private final MasterLp lp;
+
+  private final ChosenColumns chosen;
   private WeekBound best;
   private MasterLp.Answer last;
 
@@ -97,15 +97,10 @@ final class ColumnGeneration {
     this.cuts = new ArrayList<>(cuts);
     mayBeLeft = new boolean[problem.model().size()];
     lp = new MasterLp(problem, counting, mayBeLeft, limit, wayOut);
+    chosen = new ChosenColumns(problem.pool(), problem.model().size());
+    known = new KnownSets(problem.pool(), problem.model().kinds().size());
     columns = new TreeSet<>();
     Arrays.stream(start).forEach(columns::add);
-    for (int kind = 0; kind < problem.model().kinds().size(); kind++) {
-      known.add(new HashMap<>());
-    }
-    ColumnPool pool = problem.pool();
-    for (int column = 0; column < pool.size(); column++) {
-      known.get(pool.kind(column)).put(BookingSet.of(pool.bookings(column)), column);
-    }
   }
 
   private int[] sorted() {
@@ -125,14 +120,9 @@ final class ColumnGeneration {
     boolean listed = pricers.stream().allMatch(DayPricer::listed);
     boolean plain = !listed && pricers.stream().allMatch(DayPricer::plain);
     for (int round = 0; round < MOST_ROUNDS && !problem.work().spent(); round++) {
-      dropIdle();
-      asked = sorted();
-      last = lp.solve(asked, List.copyOf(cuts));
-      problem.work().count(10L * asked.length);
-      if (!last.usable()) {
+      if (!askLp()) {
         return;
       }
-      ruler = bound(new long[pricers.size()]);
       long[] limits = limits();
       if (overlooked(limits)) {
         continue;
@@ -170,6 +160,46 @@ final class ColumnGeneration {
         return;
       }
     }
+  }
+
+  private boolean askLp() {
+    dropIdle();
+    asked = sorted();
+    last = lp.solve(asked, List.copyOf(cuts));
+    problem.work().count(10L * asked.length);
+    if (last.usable()) {
+      ruler = bound(new long[pricers.size()]);
+    }
+    return last.usable();
+  }
+
+  /** Prices days fast, without a bound, beside the columns chosen; whether the LP has an answer. */
+  boolean solveQuickly() {
+    pricers.forEach(pricer -> pricer.leaveOut(chosen.gone()));
+    boolean more = true;
+    for (int round = 0; more && round < MOST_ROUNDS && !problem.work().spent(); round++) {
+      if (!askLp()) {
+        return false;
+      }
+      long[] limits = limits();
+      more = overlooked(limits);
+      if (!more) {
+        pricers.parallelStream().forEach(pricer -> pricer.take(last.prices(), counting));
+        more = take(price(limits, DayPricer::quickly));
+      }
+    }
+    return !more;
+  }
+
+  /** Chooses a column for good: whatever else serves one of its bookings goes. */
+  void choose(int column) {
+    chosen.add(column);
+    columns.removeIf(chosen::bar);
+  }
+
+  /** {@return whether a column was chosen for good} */
+  boolean isChosen(int column) {
+    return chosen.contains(column);
   }
 
   /** What to do after days were searched by labels. */
@@ -255,7 +285,7 @@ final class ColumnGeneration {
     Arrays.sort(sorted);
     long most = sorted[mostColumns() / 2];
     for (int j = 0; j < all.length; j++) {
-      if (over[j] > most) {
+      if (over[j] > most && !chosen.contains(all[j])) {
         columns.remove(all[j]);
       }
     }
@@ -292,7 +322,7 @@ final class ColumnGeneration {
 
   private long settledCost(DayPricer pricer, int[] locals) {
     int[] bookings = Arrays.stream(locals).map(pricer.kind()::booking).toArray();
-    Integer column = known.get(pricer.kind().number()).get(BookingSet.of(bookings));
+    Integer column = known.column(pricer.kind().number(), BookingSet.of(bookings));
     return column != null && problem.pool().isExact(column) ? problem.pool().cost(column) : -1;
   }
 
@@ -312,7 +342,9 @@ final class ColumnGeneration {
     long[] reduced = new long[pool.size()];
     for (int column = 0; column < reduced.length; column++) {
       reduced[column] = ruler.reducedCost(column);
-      if (reduced[column] < limits[pool.kind(column)] && !columns.contains(column)) {
+      if (reduced[column] < limits[pool.kind(column)]
+          && !columns.contains(column)
+          && !chosen.bar(column)) {
         byKind.get(pool.kind(column)).add(column);
       }
     }
@@ -345,14 +377,13 @@ final class ColumnGeneration {
       for (DayPricer.Day day : priced.get(number).days()) {
         int[] bookings = day.locals().stream().mapToInt(kind::booking).sorted().toArray();
         BookingSet set = BookingSet.of(bookings);
-        Integer old = known.get(number).get(set);
+        Integer old = known.column(number, set);
         if (old != null && day.helps()) {
           // Its order costs more than it must; its exact cost is asked once the LP uses it.
           any |= problem.pool().lower(old, day.costSixtieths(), day.known());
         }
         if (old == null) {
           int column = problem.pool().add(number, bookings, day.costSixtieths(), day.known());
-          known.get(number).put(set, column);
           if (day.helps() && added < COLUMNS_PER_KIND) {
             columns.add(column);
             added++;
@@ -395,6 +426,16 @@ final class ColumnGeneration {
   /** {@return columns the LP knows, rising} */
   int[] columns() {
     return sorted();
+  }
+
+  /** {@return answer of the last LP, which was asked about {@link #asked}} */
+  MasterLp.Answer answer() {
+    return last;
+  }
+
+  /** {@return columns of the last LP} */
+  int[] asked() {
+    return asked;
   }
 
   List<RowCut> cuts() {

@@ -174,6 +174,15 @@ final class DayPricer {
     return new Priced(found.whole(), found.least(), days);
   }
 
+  /**
+   * Leaves bookings out of what is found from now on; plain van-days only.
+   *
+   * @param gone for each booking whether no day may hold it
+   */
+  void leaveOut(boolean[] gone) {
+    plain.leaveOut(gone);
+  }
+
   /** {@return whether it is a plain van-day, whose labels tell all there is to tell} */
   boolean plain() {
     return plain != null;

@@ -164,10 +164,15 @@ final class KnownOrders {
     if (base.longer == null) {
       base.longer = new Known[kind.size()];
     }
-    if (base.longer[local] == null) {
-      base.longer[local] = longer(base, local);
+    Known found = base.longer[local];
+    if (found == null) {
+      found = longer(base, local);
+      // Where too many were remembered, the one at hand may have forgotten what became of it.
+      if (base.longer != null) {
+        base.longer[local] = found;
+      }
     }
-    return base.longer[local];
+    return found;
   }
 
   private boolean room(Known base, int local) {
@@ -281,12 +286,16 @@ final class KnownOrders {
     if (base.shorter == null) {
       base.shorter = new Known[kind.size()];
     }
-    if (base.shorter[local] == null) {
+    Known found = base.shorter[local];
+    if (found == null) {
       boolean[] removed = new boolean[kind.size()];
       removed[local] = true;
-      base.shorter[local] = without(base, removed);
+      found = without(base, removed);
+      if (base.shorter != null) {
+        base.shorter[local] = found;
+      }
     }
-    return base.shorter[local];
+    return found;
   }
 
   /** Improves an order: single visits elsewhere, stretches turned round, until nothing helps. */

@@ -1,5 +1,9 @@
 package dev.dogleg.plan.week;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
 /**
  * A week to be put together from a pool.
  *
@@ -51,6 +55,20 @@ record MasterProblem(WeekModel model, ColumnPool pool, SetCosts costs, WorkCount
       }
     }
     return changed;
+  }
+
+  /** {@return the week of columns that are chosen all or not at all, at its exact cost} */
+  WeekChoice week(int[] columns, double[] use) {
+    List<WeekChoice.ChosenSet> sets = new ArrayList<>();
+    for (int j = 0; j < columns.length; j++) {
+      for (int copy = 0; copy < Math.rint(use[j]); copy++) {
+        VanKind kind = model.kinds().get(pool.kind(columns[j]));
+        List<Integer> locals =
+            Arrays.stream(pool.bookings(columns[j])).map(kind::local).boxed().toList();
+        sets.add(new WeekChoice.ChosenSet(kind, locals));
+      }
+    }
+    return WeekChoice.of(model, costs, sets);
   }
 
   /** Whether a column can be driven, as far as is known. */

@@ -23,6 +23,9 @@ final class PlainPricer {
   /** The border moves by one in so many parts of the day towards the end with more labels. */
   private static final int NUDGE = 24;
 
+  /** What serving a visit costs that no day may hold: far more than a day is worth. */
+  private static final long PROHIBITIVE = RelaxedDay.NEVER >> 8;
+
   private final VanKind kind;
   private final NearVisits near;
   private final PlainCuts cuts;
@@ -33,6 +36,7 @@ final class PlainPricer {
   private int border;
   private long[] worth;
   private long scale;
+  private boolean[] gone;
   private long steps;
 
   /** What was found: whether no day is cheaper than the least, and true days below the limit. */
@@ -47,6 +51,16 @@ final class PlainPricer {
     near = new NearVisits(kind.relaxed(), MEMORY);
     cuts = new PlainCuts(kind);
     border = day.length / 2;
+    gone = new boolean[kind.week().size()];
+  }
+
+  /**
+   * Leaves bookings out of days from the next prices on.
+   *
+   * @param bookings for each booking whether no day may hold it
+   */
+  void leaveOut(boolean[] bookings) {
+    gone = bookings.clone();
   }
 
   /** Takes prices. */
@@ -54,7 +68,9 @@ final class PlainPricer {
     scale = counting ? 0 : prices.scale();
     worth = new long[kind.size()];
     for (int j = 0; j < worth.length; j++) {
-      worth[j] = prices.cover()[kind.booking(j)] - scale * kind.extraSixtieths(j);
+      boolean may = !gone[kind.booking(j)];
+      worth[j] =
+          may ? prices.cover()[kind.booking(j)] - scale * kind.extraSixtieths(j) : -PROHIBITIVE;
     }
     cuts.take(prices);
     morning = morning.at(worth, scale);
@@ -76,13 +92,14 @@ final class PlainPricer {
       boolean whole = late.run(mostLabels, stop) && first;
       steps += early.size() + late.size();
       PlainJoin join = new PlainJoin(morning, evening, cuts, early, late, limit, MOST_DAYS);
-      if (whole || quick) {
+      if (quick || whole) {
         join.run();
       }
       balance(early.size(), late.size());
       List<int[]> orders = join.orders();
       List<FoundDay> days = trueDays(orders, limit);
-      if (quick || !whole || !days.isEmpty() || round == LEARNING_ROUNDS || !learnt(orders)) {
+      boolean may = quick || whole;
+      if (!may || !days.isEmpty() || round == LEARNING_ROUNDS || !learnt(orders)) {
         return new Found(whole, join.least(), days);
       }
     }

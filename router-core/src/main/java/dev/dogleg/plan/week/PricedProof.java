@@ -40,6 +40,9 @@ final class PricedProof {
   private static final int LEAST_PLAIN_RISE = 4_000;
   private static final int FIRST_PLAIN_ROOM = 400;
 
+  /** Rounds of cuts between two dives. */
+  private static final int DIVE_EVERY = 3;
+
   /** Partial sets of a van-day looked at for its list. */
   private static final int MOST_LISTED = 400_000;
 
@@ -137,12 +140,31 @@ final class PricedProof {
     }
     tell(limit, cost.bound().value());
     for (int round = 0; round < PLAIN_CUT_ROUNDS && rises && !seen.work().spent(); round++) {
+      if (round % DIVE_EVERY == 0) {
+        diveByPrices(limit, cost);
+      }
       long before = cost.bound().value();
       cost.cut(1);
       tell(limit, cost.bound().value());
       rises = cost.bound().value() > before + before / LEAST_PLAIN_RISE;
     }
+    diveByPrices(limit, cost);
     return finish(limit, cost, List.of(), Long.MAX_VALUE);
+  }
+
+  /** A better week from the prices in force, if a dive finds one. */
+  private void diveByPrices(int limit, ColumnGeneration cost) {
+    if (cost.bound().value() < ceiling(limit)) {
+      ColumnGeneration rest = cost(limit, cost.columns(), cost.cuts());
+      new PlainDive(seen, pricers, rest)
+          .run(ceiling(limit))
+          .filter(week -> week.leftOutCounted() <= limit && week.beats(best))
+          .ifPresent(
+              week -> {
+                best = week;
+                better(week);
+              });
+    }
   }
 
   /**
@@ -239,10 +261,14 @@ final class PricedProof {
   }
 
   private ColumnGeneration cost(int limit, int[] start) {
+    return cost(limit, start, List.of());
+  }
+
+  private ColumnGeneration cost(int limit, int[] start, List<RowCut> cuts) {
     boolean within = best.leftOutCounted() <= limit;
     long enough = within ? best.costSixtieths() : Long.MAX_VALUE >> 12;
     long wayOut = 4 * Math.max(best.costSixtieths(), 1L << 12);
-    return new ColumnGeneration(seen, pricers, false, limit, List.of(), start, wayOut, enough);
+    return new ColumnGeneration(seen, pricers, false, limit, cuts, start, wayOut, enough);
   }
 
   /** A better week from the columns seen: those cheapest at the present prices. */

@@ -106,6 +106,11 @@ final class VanKind {
     return day;
   }
 
+  /** {@return the week that it belongs to} */
+  WeekModel week() {
+    return week;
+  }
+
   /** {@return how many bookings may be served there} */
   int size() {
     return booking.length;

@@ -1,0 +1,29 @@
+package dev.dogleg.plan.week;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The columns of a growing pool by what they serve. */
+final class KnownSets {
+  private final ColumnPool pool;
+  private final List<Map<BookingSet, Integer>> known = new ArrayList<>();
+  private int met;
+
+  /** Those of a pool, of so many kinds of van-days. */
+  KnownSets(ColumnPool pool, int kinds) {
+    this.pool = pool;
+    for (int kind = 0; kind < kinds; kind++) {
+      known.add(new HashMap<>());
+    }
+  }
+
+  /** {@return the column of a kind that serves just a set; null where there is none} */
+  Integer column(int kind, BookingSet set) {
+    for (; met < pool.size(); met++) {
+      known.get(pool.kind(met)).put(BookingSet.of(pool.bookings(met)), met);
+    }
+    return known.get(kind).get(set);
+  }
+}
