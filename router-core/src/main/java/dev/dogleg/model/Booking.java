@@ -77,4 +77,14 @@ public record Booking(
       String note) {
     this(id, clientId, pets, dates, when, minutes, told, status, note, BookingTerms.NONE);
   }
+
+  /**
+   * The same booking of another client.
+   *
+   * @param otherId id of the client
+   * @return the booking
+   */
+  public Booking madeBy(String otherId) {
+    return new Booking(id, otherId, pets, dates, when, minutes, told, status, note, terms);
+  }
 }

@@ -120,4 +120,26 @@ public record Client(
       String notes) {
     this(id, name, phone, tell, place, parking, entry, extraStopSeconds, notes, List.of());
   }
+
+  /**
+   * The same client under another id.
+   *
+   * @param otherId the id
+   * @return the client
+   */
+  public Client as(String otherId) {
+    return new Client(
+        otherId,
+        name,
+        phone,
+        tell,
+        place,
+        parking,
+        entry,
+        extraStopSeconds,
+        notes,
+        tags,
+        language,
+        calendar);
+  }
 }

@@ -162,4 +162,34 @@ public record Pet(
           name + " must lie in " + least + ".." + most + ", was " + value.getAsInt());
     }
   }
+
+  /**
+   * The same pet of another client.
+   *
+   * @param otherId id of the client
+   * @return the pet
+   */
+  public Pet ownedBy(String otherId) {
+    return new Pet(
+        id,
+        otherId,
+        name,
+        species,
+        breed,
+        weightGrams,
+        size,
+        coat,
+        behaviour,
+        tags,
+        usualService,
+        usualMinutes,
+        priceMinor,
+        everyWeeks,
+        born,
+        lastGroomed,
+        neverGroomed,
+        rabiesUntil,
+        guessed,
+        litres);
+  }
 }

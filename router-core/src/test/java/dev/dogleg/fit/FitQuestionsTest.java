@@ -29,8 +29,8 @@ import org.junit.jupiter.api.Test;
 /**
  * Seeded questions about planned weeks, each answered once more from scratch.
  *
- * <p>{@code -Ddogleg.fit.weeks=20 -Ddogleg.fit.questions=50 -Ddogleg.fit.otherDays=25} asks a
- * thousand, tier B of every 25th too. In the build tier B is held against an oracle by {@link
+ * <p>{@code -Ddogleg.fit.weeks=20 -Ddogleg.fit.questions=50 -Ddogleg.fit.otherDays=5} asks a
+ * thousand, tier B of every fifth too. In the build tier B is held against an oracle by {@link
  * SmallFitTest}.
  */
 class FitQuestionsTest {

@@ -14,7 +14,6 @@ import dev.dogleg.fault.Severity;
 import dev.dogleg.fault.Where;
 import dev.dogleg.model.Book;
 import dev.dogleg.model.Booking;
-import dev.dogleg.model.Client;
 import dev.dogleg.model.GeoPoint;
 import dev.dogleg.model.Place;
 import java.nio.file.Path;
@@ -30,6 +29,7 @@ final class Newcomers {
 
   private final BookInput input;
   private final ReadBook read;
+  private final Book own;
   private final String file;
 
   private static final String HEADER =
@@ -84,9 +84,10 @@ final class Newcomers {
     }
   }
 
-  private Newcomers(BookInput input, ReadBook read, String file) {
+  private Newcomers(BookInput input, ReadBook read, Book own, String file) {
     this.input = input;
     this.read = read;
+    this.own = own;
     this.file = file;
   }
 
@@ -112,8 +113,8 @@ final class Newcomers {
     if (read.book().isEmpty() || faults.stops()) {
       return Optional.empty();
     }
-    Newcomers newcomers = new Newcomers(input, read, text.name());
-    newcomers.knownAlready(faults);
+    Book own = KnownCallers.met(input.book(), read.book().get(), read.sources(), faults);
+    Newcomers newcomers = new Newcomers(input, read, own, text.name());
     if (newcomers.bookings().isEmpty()) {
       faults.add(
           new Fault(
@@ -127,34 +128,13 @@ final class Newcomers {
     return faults.stops() ? Optional.empty() : Optional.of(newcomers);
   }
 
-  /** Newcomers with the id of somebody in the book would be taken for that one. */
-  private void knownAlready(Faults faults) {
-    Book book = input.book();
-    Set<String> known = new HashSet<>();
-    book.clients().forEach(client -> known.add(client.id()));
-    Book own = read.book().orElseThrow();
-    for (Client client : own.clients()) {
-      if (known.contains(client.id())) {
-        faults.add(
-            new Fault(
-                "known-client",
-                Severity.STOP,
-                read.sources().client(client.id(), Column.CLIENT),
-                client.name(),
-                "a client whom the book does not have was expected",
-                "add a booking to the book and plan, or give another name"));
-      }
-    }
-  }
-
   /** {@return the newcomers' bookings in the order of their rows} */
   List<Booking> bookings() {
-    return read.book().orElseThrow().bookings();
+    return own.bookings();
   }
 
   /** {@return the book with the newcomers in it} */
   Book joined() {
-    Book own = read.book().orElseThrow();
     return input.book().with(own.clients(), own.pets(), own.bookings());
   }
 
@@ -167,13 +147,15 @@ final class Newcomers {
   RowFinder rows() {
     RowFinder book = input.rows();
     Sources sources = read.sources();
-    Book own = read.book().orElseThrow();
     Set<String> ids = new HashSet<>();
     own.clients().forEach(client -> ids.add(client.id()));
     own.bookings().forEach(booking -> ids.add(booking.id()));
     return new MoreRows(
         book,
-        id -> ids.contains(id) ? Optional.of(sources.client(id, Column.ADDRESS)) : Optional.empty(),
+        id ->
+            ids.contains(id)
+                ? Optional.of(sources.client(KnownCallers.typed(id), Column.ADDRESS))
+                : Optional.empty(),
         id -> ids.contains(id) ? Optional.of(sources.booking(id, Column.WHEN)) : Optional.empty());
   }
 }
