@@ -358,6 +358,8 @@ final class ColumnGeneration {
 
   private List<DayPricer.Priced> price(
       long[] limits, BiFunction<DayPricer, Long, DayPricer.Priced> way) {
+    // Kinds are priced side by side, and only look at what is known.
+    known.meet();
     List<DayPricer.Priced> priced =
         IntStream.range(0, pricers.size())
             .parallel()
@@ -377,6 +379,7 @@ final class ColumnGeneration {
       for (DayPricer.Day day : priced.get(number).days()) {
         int[] bookings = day.locals().stream().mapToInt(kind::booking).sorted().toArray();
         BookingSet set = BookingSet.of(bookings);
+        known.meet();
         Integer old = known.column(number, set);
         if (old != null && day.helps()) {
           // Its order costs more than it must; its exact cost is asked once the LP uses it.

@@ -19,11 +19,17 @@ final class KnownSets {
     }
   }
 
-  /** {@return the column of a kind that serves just a set; null where there is none} */
-  Integer column(int kind, BookingSet set) {
+  /** Meets the columns that came into the pool since; to be called where nobody looks meanwhile. */
+  void meet() {
     for (; met < pool.size(); met++) {
       known.get(pool.kind(met)).put(BookingSet.of(pool.bookings(met)), met);
     }
+  }
+
+  /**
+   * {@return the column of a kind that serves just a set, of those met; null where there is none}
+   */
+  Integer column(int kind, BookingSet set) {
     return known.get(kind).get(set);
   }
 }
