@@ -253,7 +253,7 @@ public final class ZonesText {
     drives.add(minutes(proposal.plannedDriveSeconds()) + " as planned on file");
     drives.add(
         minutes(answer.now().driveSeconds())
-            + " with the days as they are, had every visit that could been planned on them");
+            + " with the days as they are, were every visit planned on them that can be");
     if (proposal.worthwhile()) {
       drives.add(
           minutes(answer.best().driveSeconds())

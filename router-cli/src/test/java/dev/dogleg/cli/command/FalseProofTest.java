@@ -141,7 +141,15 @@ class FalseProofTest {
     refused(
         full(
             solved ->
-                Spoiled.bound(solved, 1, 1, bound -> Spoiled.sum(Spoiled.cover(bound, 2, 1), 1))),
+                Spoiled.bound(
+                    solved,
+                    1,
+                    1,
+                    bound -> {
+                      // More than leaving it out pays, whichever prices the LP came to.
+                      long more = bound.count() + 1;
+                      return Spoiled.sum(Spoiled.cover(bound, 2, more), more);
+                    })),
         "certificate-price");
   }
 
