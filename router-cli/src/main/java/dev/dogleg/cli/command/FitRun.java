@@ -75,21 +75,20 @@ final class FitRun {
   }
 
   private ExitCode run(Optional<MapAhead> ahead) throws IOException {
-    Faults ofBook = new Faults();
-    Optional<BookInput> read = BookInput.read(order.choice(), false, ofBook);
-    if (read.isEmpty() || ofBook.stops()) {
-      faults.addAll(ofBook);
+    Optional<PlannedBook> read =
+        PlannedBook.read(order.choice(), order.plan(), surroundings.clock(), faults);
+    if (read.isEmpty()) {
       return stopped();
     }
-    BookInput input = read.get();
-    PlannedDates planned = PlannedDates.read(order.plan(), input, surroundings.clock(), faults);
+    PlannedBook book = read.get();
+    BookInput input = book.input();
     Optional<Newcomers> newcomers =
         Newcomers.of(order.described(), order.newcomers(), input, faults);
     if (newcomers.isEmpty() || faults.stops()) {
       return stopped();
     }
     try (MapInUse map = new MapInUse(input.map(), surroundings.cache(), console, faults, ahead)) {
-      return asked(input, newcomers.get(), planned, map);
+      return asked(input, newcomers.get(), book.planned(), map);
     } catch (FaultException failed) {
       failed.faults().forEach(faults::add);
       return stopped();

@@ -7,7 +7,6 @@ import dev.dogleg.cli.console.ExitCode;
 import dev.dogleg.cli.export.ZoneRoomJson;
 import dev.dogleg.cli.export.ZoneRoomSheet;
 import dev.dogleg.cli.export.ZoneRoomText;
-import dev.dogleg.cli.prepare.LookUps;
 import dev.dogleg.cli.prepare.MapInUse;
 import dev.dogleg.cli.prepare.ZoneDoors;
 import dev.dogleg.cli.prepare.ZoneName;
@@ -56,35 +55,28 @@ final class FitZoneRun {
 
   /** Runs. */
   ExitCode run() throws IOException {
-    Faults ofBook = new Faults();
-    Optional<BookInput> read = BookInput.read(order.choice(), false, ofBook);
-    if (read.isEmpty() || ofBook.stops()) {
-      faults.addAll(ofBook);
+    Optional<PlannedBook> read =
+        PlannedBook.read(order.choice(), order.plan(), surroundings.clock(), faults);
+    if (read.isEmpty()) {
       return stopped();
     }
-    BookInput input = read.get();
-    PlannedDates planned = PlannedDates.read(order.plan(), input, surroundings.clock(), faults);
+    PlannedBook book = read.get();
+    BookInput input = book.input();
     Optional<String> zone = ZoneName.of(order.zone(), input.book().week().zones(), faults);
     if (zone.isEmpty() || faults.stops()) {
       return stopped();
     }
     try (MapInUse map = new MapInUse(input.map(), surroundings.cache(), console, faults)) {
-      return asked(input, planned, zone.get(), map);
+      return asked(book, zone.get(), map);
     } catch (FaultException failed) {
       failed.faults().forEach(faults::add);
       return stopped();
     }
   }
 
-  private ExitCode asked(BookInput input, PlannedDates planned, String zone, MapInUse map) {
-    Faults ofDoors = new Faults();
-    Optional<ZoneDoors> doors =
-        ZoneDoors.of(
-            input.book(), map, new LookUps(map, input.book().clients()), input.rows(), ofDoors);
-    // How addresses were read was said when the book was planned; whose door is missing was not.
-    ofDoors.all().stream()
-        .filter(fault -> fault.severity().compareTo(Severity.ASIDE) <= 0)
-        .forEach(faults::add);
+  private ExitCode asked(PlannedBook book, String zone, MapInUse map) {
+    BookInput input = book.input();
+    Optional<ZoneDoors> doors = book.doors(map, faults);
     if (doors.isEmpty()) {
       return stopped();
     }
@@ -107,7 +99,8 @@ final class FitZoneRun {
         .filter(fault -> ofOptions.stops() || fault.where().row() == FIRST_DOOR_ROW)
         .forEach(faults::add);
     Optional<AskedWeek> asked =
-        newcomers.flatMap(some -> AskedWeek.of(input, some, planned, map, fault -> false, faults));
+        newcomers.flatMap(
+            some -> AskedWeek.of(input, some, book.planned(), map, fault -> false, faults));
     if (asked.isEmpty()) {
       return stopped();
     }

@@ -7,13 +7,11 @@ import dev.dogleg.cli.export.OpeningsJson;
 import dev.dogleg.cli.export.OpeningsSheet;
 import dev.dogleg.cli.export.OpeningsText;
 import dev.dogleg.cli.export.WholeFiles;
-import dev.dogleg.cli.prepare.LookUps;
 import dev.dogleg.cli.prepare.MapInUse;
 import dev.dogleg.cli.prepare.ZoneDoors;
 import dev.dogleg.fault.Fault;
 import dev.dogleg.fault.FaultException;
 import dev.dogleg.fault.Faults;
-import dev.dogleg.fault.Severity;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.ZonedDateTime;
@@ -62,34 +60,27 @@ final class OpeningsRun {
 
   /** Runs. */
   ExitCode run() throws IOException {
-    Faults ofBook = new Faults();
-    Optional<BookInput> read = BookInput.read(order.choice(), false, ofBook);
-    if (read.isEmpty() || ofBook.stops()) {
-      faults.addAll(ofBook);
+    Optional<PlannedBook> read =
+        PlannedBook.read(order.choice(), order.plan(), surroundings.clock(), faults);
+    if (read.isEmpty()) {
       return stopped();
     }
-    BookInput input = read.get();
-    PlannedDates planned = PlannedDates.read(order.plan(), input, surroundings.clock(), faults);
+    PlannedBook book = read.get();
+    BookInput input = book.input();
     if (faults.stops()) {
       return stopped();
     }
     try (MapInUse map = new MapInUse(input.map(), surroundings.cache(), console, faults)) {
-      return asked(input, planned, map);
+      return asked(book, map);
     } catch (FaultException failed) {
       failed.faults().forEach(faults::add);
       return stopped();
     }
   }
 
-  private ExitCode asked(BookInput input, PlannedDates planned, MapInUse map) throws IOException {
-    Faults ofDoors = new Faults();
-    Optional<ZoneDoors> zones =
-        ZoneDoors.of(
-            input.book(), map, new LookUps(map, input.book().clients()), input.rows(), ofDoors);
-    // How addresses were read was said when the book was planned; whose door is missing was not.
-    ofDoors.all().stream()
-        .filter(fault -> fault.severity().compareTo(Severity.ASIDE) <= 0)
-        .forEach(faults::add);
+  private ExitCode asked(PlannedBook book, MapInUse map) throws IOException {
+    BookInput input = book.input();
+    Optional<ZoneDoors> zones = book.doors(map, faults);
     if (zones.isEmpty()) {
       return stopped();
     }
@@ -104,7 +95,7 @@ final class OpeningsRun {
     OpenDays open;
     OpeningsTable table;
     try {
-      open = OpenDays.of(input, planned, order.weeks(), map, faults);
+      open = OpenDays.of(input, book.planned(), order.weeks(), map, faults);
       table = new OpeningsTable(input, open, map, console, terms);
       if (faults.stops() || !table.fill(zones.get(), faults)) {
         return stopped();
