@@ -153,7 +153,10 @@ final class RestFloor {
         long all = value + scale * modes.price(mode, j);
         int from = (i * cells + k) * lanes + mode * levels + use;
         int rest = (j * cells + to) * lanes + then * levels;
-        better |= lanes(i, free, from, j, freeThen, rest, levels - use, all);
+        // Fuller tanks cost no more: the least of all that comes, against the most of all there is.
+        if (after(i, j, to, freeThen, then * levels + levels - use - 1) + all < other[free][from]) {
+          better |= lanes(i, free, from, j, freeThen, rest, levels - use, all);
+        }
       }
     }
     return better && to == k;
@@ -201,8 +204,10 @@ final class RestFloor {
               ? RelaxedDay.NEVER
               : after(i, j, to, freeThen, then * levels + tanks.full() - tanks.use[j]);
       int from = (i * cells + k) * lanes + mode * levels;
-      for (int level = 0; rest < RelaxedDay.NEVER && level < levels; level++) {
-        better |= offer(free, from + level, j, rest + value + scale * modes.price(mode, j));
+      long all = rest < RelaxedDay.NEVER ? rest + value + scale * modes.price(mode, j) : rest;
+      // Fuller tanks cost no more: what betters nothing at one level betters nothing above it.
+      for (int level = 0; level < levels && all < other[free][from + level]; level++) {
+        better |= offer(free, from + level, j, all);
       }
     }
     return better && to == k;
