@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
 
 /**
  * Reads a typed address in every way its words allow and asks the index which reading is true.
@@ -26,6 +27,9 @@ final class Finder {
   private static final int SHORTEST_POSTCODE = 4;
   private static final int LETTERS_FOR_ONE_ERROR = 4;
   private static final int LETTERS_FOR_TWO_ERRORS = 8;
+  private static final Pattern LONG_NUMBER = Pattern.compile("\\d{5,}|[a-z]\\d{3,}");
+  private static final Pattern FOUR_DIGITS = Pattern.compile("\\d{4}");
+  private static final Pattern DIGITS = Pattern.compile("\\d+");
 
   private final IndexView index;
   private final FoldingTable table;
@@ -146,11 +150,11 @@ final class Finder {
       }
     }
     dropIfOthers(free, number -> postcodes.contains(number.key()));
-    dropIfOthers(free, number -> number.key().matches("\\d{5,}|[a-z]\\d{3,}"));
+    dropIfOthers(free, number -> LONG_NUMBER.matcher(number.key()).matches());
     int chunk = words.get(street.from()).chunk();
     dropIfOthers(
         free, number -> words.get(number.from()).chunk() > chunk && number.from() >= street.to());
-    dropIfOthers(free, number -> number.key().matches("\\d{4}"));
+    dropIfOthers(free, number -> FOUR_DIGITS.matcher(number.key()).matches());
     free.sort(
         Comparator.comparingInt((NumberSpan number) -> gap(street, number))
             .thenComparingInt(NumberSpan::from));
@@ -193,7 +197,7 @@ final class Finder {
           to <= words.size() && to - from <= LONGEST_STREET && words.get(to - 1).chunk() == chunk;
           to++) {
         List<Token> span = words.subList(from, to);
-        if (span.stream().allMatch(word -> word.plain().matches("\\d+"))) {
+        if (span.stream().allMatch(word -> DIGITS.matcher(word.plain()).matches())) {
           continue;
         }
         Set<String> strict = keys.strict(span);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * A house number as it may be read from some of the typed words.
@@ -16,6 +17,10 @@ import java.util.Set;
  */
 record NumberSpan(int from, int to, String key, Set<String> parts) {
   private static final int MOST_PIECES = 4;
+  private static final Pattern START = Pattern.compile("\\d{1,6}[a-z]{0,6}|[a-z]\\d{1,3}");
+  private static final Pattern DIGITS_FIRST = Pattern.compile("^\\d+");
+  private static final Pattern BLOCK = Pattern.compile("\\d{2,3}");
+  private static final Pattern BEHIND_BLOCK = Pattern.compile("\\d{2}[a-z]?");
 
   /** All readings, in the order of the text, longer ones first where they start alike. */
   static List<NumberSpan> find(List<Token> words, FoldingTable table) {
@@ -42,12 +47,12 @@ record NumberSpan(int from, int to, String key, Set<String> parts) {
 
   private static boolean canStart(Token word, FoldingTable table) {
     String plain = word.plain();
-    if (!plain.matches("\\d{1,6}[a-z]{0,6}|[a-z]\\d{1,3}")) {
+    if (!START.matcher(plain).matches()) {
       return false;
     }
-    String ending = plain.replaceFirst("^\\d+", "");
+    String ending = DIGITS_FIRST.matcher(plain).replaceFirst("");
     return ending.length() < 2
-        || !plain.matches("\\d.*")
+        || !word.startsWithDigit()
         || table.lists("repeat", ending)
         || !table.lists("ending", ending);
   }
@@ -73,8 +78,8 @@ record NumberSpan(int from, int to, String key, Set<String> parts) {
     // "101 23" for 101-23: only digits on both sides, nothing but a space between.
     if (from + 1 < words.size()
         && words.get(from + 1).joint() == ' '
-        && words.get(from).plain().matches("\\d{2,3}")
-        && words.get(from + 1).plain().matches("\\d{2}[a-z]?")) {
+        && BLOCK.matcher(words.get(from).plain()).matches()
+        && BEHIND_BLOCK.matcher(words.get(from + 1).plain()).matches()) {
       String both = words.get(from).plain() + "-" + words.get(from + 1).plain();
       if (HouseNumber.of(both).block() >= 0) {
         found.add(new NumberSpan(from, from + 2, both, Set.of()));
@@ -101,18 +106,22 @@ record NumberSpan(int from, int to, String key, Set<String> parts) {
       return;
     }
     Token next = words.get(to);
-    boolean suffix =
-        next.plain().matches("[a-z]") || table.lists("repeat", next.plain()) || isRear(next);
+    boolean suffix = isOne(next, 'a', 'z') || table.lists("repeat", next.plain()) || isRear(next);
     if (suffix && (next.joint() == ' ' || next.joint() == '.')) {
       found.add(new NumberSpan(from, to + 1, HouseNumber.canonical(key + next.plain()), Set.of()));
     }
-    if (next.plain().matches("\\d")
+    if (isOne(next, '0', '9')
         && to + 1 < words.size()
         && words.get(to + 1).joint() == '/'
-        && words.get(to + 1).plain().matches("\\d")) {
+        && isOne(words.get(to + 1), '0', '9')) {
       String fraction = key + " " + next.plain() + "/" + words.get(to + 1).plain();
       found.add(new NumberSpan(from, to + 2, HouseNumber.canonical(fraction), Set.of()));
     }
+  }
+
+  private static boolean isOne(Token word, char least, char most) {
+    String plain = word.plain();
+    return plain.length() == 1 && plain.charAt(0) >= least && plain.charAt(0) <= most;
   }
 
   private static boolean isRear(Token word) {

@@ -5,11 +5,17 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Explains the words of a typed address that are neither its street nor its number. */
 final class RestReader {
   private static final int LONGEST_NAME = 6;
   private static final int SHORTEST_POSTCODE = 4;
+  private static final Pattern DIGIT = Pattern.compile("\\d");
+  private static final Pattern DIGITS = Pattern.compile("\\d+");
+  private static final Pattern FLAT = Pattern.compile("\\d{1,3}[a-z]{0,3}");
+  private static final Pattern POSTCODE = Pattern.compile("\\d{4,6}|[a-z]{2}\\d{3,5}");
+  private static final Pattern OUTWARD = Pattern.compile("[a-z]{1,2}\\d[a-z\\d]?");
 
   private final List<Token> words;
   private final FoldingTable table;
@@ -137,10 +143,10 @@ final class RestReader {
 
   private boolean looksLikePostcode(int i, int length, String code) {
     if (length == 2) {
-      return words.get(i).plain().matches("[a-z]{1,2}\\d[a-z\\d]?")
+      return OUTWARD.matcher(words.get(i).plain()).matches()
           && words.get(i + 1).plain().matches("\\d[a-z]{2}");
     }
-    return code.length() >= SHORTEST_POSTCODE && code.matches("\\d{4,6}|[a-z]{2}\\d{3,5}");
+    return code.length() >= SHORTEST_POSTCODE && POSTCODE.matcher(code).matches();
   }
 
   /** The country's letters before a postcode (D-69120), the four digits after one (11428-1234). */
@@ -162,7 +168,7 @@ final class RestReader {
         int last = i + length - 1;
         boolean whole = free(last) && sameChunk(i, last);
         String name = whole ? Token.glued(words, i, i + length) : "";
-        boolean mixed = name.matches(".*\\d.*") && !name.matches("\\d+");
+        boolean mixed = DIGIT.matcher(name).find() && !DIGITS.matcher(name).matches();
         if (mixed && index.has(Fields.AREA, Set.of(name))) {
           knownTowns.add(name);
           use(i, i + length);
@@ -192,7 +198,7 @@ final class RestReader {
     }
     for (int i = 0; i < words.size(); i++) {
       // What is left of short numbers is a floor or a door: 2n 1a, 3/7.
-      if (!used[i] && words.get(i).plain().matches("\\d{1,3}[a-z]{0,3}")) {
+      if (!used[i] && FLAT.matcher(words.get(i).plain()).matches()) {
         used[i] = true;
         unexplained++;
       }

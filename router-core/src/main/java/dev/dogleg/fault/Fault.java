@@ -1,6 +1,7 @@
 package dev.dogleg.fault;
 
 import java.util.Objects;
+import java.util.regex.Pattern;
 
 /**
  * One thing wrong with the input, said so that its owner can mend it.
@@ -14,6 +15,7 @@ import java.util.Objects;
  */
 public record Fault(
     String code, Severity severity, Where where, String seen, String expected, String hint) {
+  private static final Pattern CODE = Pattern.compile("[a-z][a-z0-9]*(-[a-z0-9]+)*");
 
   /** Checks that nothing is null and that the code has its form. */
   public Fault {
@@ -22,7 +24,7 @@ public record Fault(
     Objects.requireNonNull(seen, "seen");
     Objects.requireNonNull(expected, "expected");
     Objects.requireNonNull(hint, "hint");
-    if (!code.matches("[a-z][a-z0-9]*(-[a-z0-9]+)*")) {
+    if (!CODE.matcher(code).matches()) {
       throw new IllegalArgumentException("code must be lower case words with hyphens, was " + code);
     }
   }

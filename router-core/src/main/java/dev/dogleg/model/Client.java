@@ -3,6 +3,7 @@ package dev.dogleg.model;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * Whose pets are groomed.
@@ -34,6 +35,7 @@ public record Client(
     List<Tag> tags,
     Optional<String> language,
     boolean calendar) {
+  private static final Pattern E_164 = Pattern.compile("\\+[1-9][0-9]{3,14}");
 
   /** Checks id and ranges. */
   public Client {
@@ -46,7 +48,7 @@ public record Client(
     Objects.requireNonNull(parking, "parking");
     Objects.requireNonNull(entry, "entry");
     Objects.requireNonNull(notes, "notes");
-    if (phone.isPresent() && !phone.get().matches("\\+[1-9][0-9]{3,14}")) {
+    if (phone.isPresent() && !E_164.matcher(phone.get()).matches()) {
       throw new IllegalArgumentException("phone must be E.164");
     }
     if (extraStopSeconds < 0 || extraStopSeconds > 7_200) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.regex.Pattern;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -34,6 +35,7 @@ public record Zone(
     Optional<String> groomerId,
     Strength strength) {
   private static final GeometryFactory POINTS = new GeometryFactory();
+  private static final Pattern NO_WORD = Pattern.compile("[^\\p{L}\\p{N}]+");
 
   /** Checks that it says where it is. */
   public Zone {
@@ -69,7 +71,7 @@ public record Zone(
    * @return true where a word of it, or two words together, is such a postcode
    */
   public boolean holdsPostcode(String address) {
-    String[] words = address.toUpperCase(java.util.Locale.ROOT).split("[^\\p{L}\\p{N}]+");
+    String[] words = NO_WORD.split(address.toUpperCase(java.util.Locale.ROOT));
     for (int w = 0; w < words.length; w++) {
       if (isPostcode(words[w]) || (w + 1 < words.length && isPostcode(words[w] + words[w + 1]))) {
         return true;

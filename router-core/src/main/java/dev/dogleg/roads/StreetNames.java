@@ -5,12 +5,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /**
  * Folds street names so that two spellings of one street compare equal: case, accents, punctuation,
  * ordinals and the common abbreviations of street types and directions.
  */
 final class StreetNames {
+  private static final Pattern MARKS = Pattern.compile("\\p{M}+");
+  private static final Pattern DROPPED = Pattern.compile("['’.]");
+  private static final Pattern NO_WORD = Pattern.compile("[^\\p{L}\\p{N}]+");
+  private static final Pattern ORDINAL = Pattern.compile("^(\\d+)(st|nd|rd|th)$");
+  private static final Pattern STRASSE = Pattern.compile("(stra(ss|s)e|str)$");
+  private static final Pattern BETWEEN_NAMES = Pattern.compile("[,;]");
   private static final Map<String, String> WORDS =
       Map.ofEntries(
           Map.entry("street", "st"),
@@ -61,16 +68,14 @@ final class StreetNames {
    */
   static String fold(String name) {
     String plain =
-        Normalizer.normalize(name.replace("ß", "ss").replace("ẞ", "ss"), Normalizer.Form.NFKD)
-            .replaceAll("\\p{M}+", "")
-            .toLowerCase(Locale.ROOT)
-            .replaceAll("['’.]", "")
-            .replaceAll("[^\\p{L}\\p{N}]+", " ")
-            .strip();
+        Normalizer.normalize(name.replace("ß", "ss").replace("ẞ", "ss"), Normalizer.Form.NFKD);
+    plain = MARKS.matcher(plain).replaceAll("").toLowerCase(Locale.ROOT);
+    plain = DROPPED.matcher(plain).replaceAll("");
+    plain = NO_WORD.matcher(plain).replaceAll(" ").strip();
     List<String> words = new ArrayList<>();
     for (String word : plain.split(" ")) {
-      String whole = word.replaceAll("^(\\d+)(st|nd|rd|th)$", "$1");
-      whole = whole.replaceAll("(stra(ss|s)e|str)$", "str");
+      String whole = ORDINAL.matcher(word).replaceAll("$1");
+      whole = STRASSE.matcher(whole).replaceAll("str");
       words.add(WORDS.getOrDefault(whole, whole));
     }
     return String.join(" ", words).strip();
@@ -87,11 +92,12 @@ final class StreetNames {
     if (folded.isEmpty()) {
       return false;
     }
-    for (String name : roadName.split("[,;]")) {
+    String[] names = BETWEEN_NAMES.split(roadName);
+    for (String name : names) {
       if (fold(name).equals(folded)) {
         return true;
       }
     }
-    return fold(roadName).equals(folded);
+    return names.length > 1 && fold(roadName).equals(folded);
   }
 }

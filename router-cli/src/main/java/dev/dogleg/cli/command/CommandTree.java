@@ -6,8 +6,14 @@ import dev.dogleg.fault.FaultException;
 import dev.dogleg.plan.week.WeekPlanner;
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.IExecutionExceptionHandler;
+import picocli.CommandLine.ParseResult;
 
 /** All commands, and what happens when one of them cannot go on. */
 @Command(
@@ -51,20 +57,12 @@ public final class CommandTree {
   static int run(Surroundings surroundings, WeekPlanning planning, String... args) {
     Console console = surroundings.console();
     CommandLine line = new CommandLine(new CommandTree());
-    line.addSubcommand(new DemoCommand(surroundings, planning));
-    line.addSubcommand(new PlanCommand(surroundings, planning));
-    line.addSubcommand(new CheckCommand(surroundings));
-    line.addSubcommand(new TextsCommand(surroundings));
-    line.addSubcommand(new FindCommand(surroundings));
-    line.addSubcommand(new FitCommand(surroundings));
-    line.addSubcommand(new OpeningsCommand(surroundings));
-    line.addSubcommand(new HowLongCommand(surroundings));
-    line.addSubcommand(new LearnCommand(surroundings));
-    line.addSubcommand(new LateCommand(surroundings));
-    line.addSubcommand(new ZonesCommand(surroundings));
+    for (Object command : chosen(commands(surroundings, planning), args)) {
+      line.addSubcommand(command);
+    }
     line.setOut(console.out());
     line.setErr(console.err());
-    line.setExecutionExceptionHandler((failure, parsed, result) -> failed(console, failure));
+    line.setExecutionExceptionHandler(new Failures(console));
     line.setUsageHelpWidth(80);
     if (args.length == 0) {
       line.usage(console.err());
@@ -72,6 +70,44 @@ public final class CommandTree {
       return ExitCode.USAGE.number();
     }
     return line.execute(args);
+  }
+
+  /** All commands by name; a command is made only where it is wanted. */
+  static Map<String, Supplier<Object>> commands(Surroundings surroundings, WeekPlanning planning) {
+    Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
+    commands.put("demo", () -> new DemoCommand(surroundings, planning));
+    commands.put("plan", () -> new PlanCommand(surroundings, planning));
+    commands.put("check", () -> new CheckCommand(surroundings));
+    commands.put("texts", () -> new TextsCommand(surroundings));
+    commands.put("find", () -> new FindCommand(surroundings));
+    commands.put("fit", () -> new FitCommand(surroundings));
+    commands.put("openings", () -> new OpeningsCommand(surroundings));
+    commands.put("howlong", () -> new HowLongCommand(surroundings));
+    commands.put("learn", () -> new LearnCommand(surroundings));
+    commands.put("late", () -> new LateCommand(surroundings));
+    commands.put("zones", () -> new ZonesCommand(surroundings));
+    return commands;
+  }
+
+  /** The command that was typed; all of them where none was, so that help and faults name them. */
+  private static List<Object> chosen(Map<String, Supplier<Object>> commands, String... args) {
+    Supplier<Object> typed = args.length == 0 ? null : commands.get(args[0]);
+    return typed != null
+        ? List.of(typed.get())
+        : commands.values().stream().map(Supplier::get).toList();
+  }
+
+  /**
+   * What becomes of a command that cannot go on.
+   *
+   * <p>Here and above no lambda speaks of a class of the option library: its classes are of an old
+   * format, and the class archive that makes starts quick leaves out any that a lambda has touched.
+   */
+  private record Failures(Console console) implements IExecutionExceptionHandler {
+    @Override
+    public int handleExecutionException(Exception failure, CommandLine line, ParseResult result) {
+      return failed(console, failure);
+    }
   }
 
   private static int failed(Console console, Exception failure) {

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -24,6 +25,9 @@ record Header(List<String> names, List<Optional<Column>> columns) {
   /** A person's own column that begins like this is never taken for a misspelt one. */
   private static final String OWN = "x_";
 
+  private static final Pattern GAPS = Pattern.compile("[\\s\\u00a0-]+");
+  private static final Pattern MARKS_LAST = Pattern.compile("[?*:.]+$");
+
   Header {
     names = List.copyOf(names);
     columns = List.copyOf(columns);
@@ -31,10 +35,8 @@ record Header(List<String> names, List<Optional<Column>> columns) {
 
   /** A header cell as it is compared: lower case, spaces and hyphens as underscores. */
   static String fold(String cell) {
-    return cell.strip()
-        .toLowerCase(Locale.ROOT)
-        .replaceAll("[\\s\\u00a0-]+", "_")
-        .replaceAll("[?*:.]+$", "");
+    String joined = GAPS.matcher(cell.strip().toLowerCase(Locale.ROOT)).replaceAll("_");
+    return MARKS_LAST.matcher(joined).replaceAll("");
   }
 
   /** Reads the cells; faults in a header stop the run, since every row would be misread. */

@@ -21,6 +21,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Makes a pet of one row. */
 final class PetRecord {
@@ -28,6 +29,9 @@ final class PetRecord {
   static final int LEAST_MINUTES = 3;
 
   private static final int MOST_LITRES = 500;
+  private static final Pattern NUMBER = Pattern.compile("\\d{1,3}");
+  private static final Pattern WEEK_WORDS =
+      Pattern.compile("^every\\s+|\\s*(w|wk|wks|week|weeks)\\.?$");
 
   /** Most groom minutes that make sense for one pet. */
   static final int MOST_MINUTES = 480;
@@ -127,7 +131,7 @@ final class PetRecord {
 
   private static Reading<Integer> litres(String text) {
     String number = text.toLowerCase(Locale.ROOT).replaceAll("\\s*(l|litres?|liters?)$", "");
-    return number.matches("\\d{1,3}") && Integer.parseInt(number) <= MOST_LITRES
+    return NUMBER.matcher(number).matches() && Integer.parseInt(number) <= MOST_LITRES
         ? Reading.of(Integer.parseInt(number))
         : Reading.none(
             Remark.look(
@@ -135,9 +139,8 @@ final class PetRecord {
   }
 
   private static Reading<Integer> weeks(String text) {
-    String number =
-        text.toLowerCase(Locale.ROOT).replaceAll("^every\\s+|\\s*(w|wk|wks|week|weeks)\\.?$", "");
-    if (number.matches("\\d{1,3}")) {
+    String number = WEEK_WORDS.matcher(text.toLowerCase(Locale.ROOT)).replaceAll("");
+    if (NUMBER.matcher(number).matches()) {
       int weeks = Integer.parseInt(number);
       if (weeks >= 1 && weeks <= 104) {
         return Reading.of(weeks);

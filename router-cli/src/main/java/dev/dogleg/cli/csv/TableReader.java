@@ -27,6 +27,7 @@ final class TableReader {
   private static final char[] SEPARATORS = {',', ';', '\t'};
   private static final Pattern GUARDED = Pattern.compile("(?s)'+[=+\\-@\t\r].*");
   private static final Pattern EDGES = Pattern.compile("^[\\s\\u00a0]+|[\\s\\u00a0]+$");
+  private static final Pattern SEPARATOR_LINE = Pattern.compile("(?i)sep=[,;\t]");
 
   private final TextFile file;
   private final Set<Column> known;
@@ -116,7 +117,9 @@ final class TableReader {
   /** A first line {@code sep=;}, as some spreadsheets write it. */
   private Optional<Character> separatorLine() {
     String first = file.text().lines().findFirst().orElse("");
-    return first.matches("(?i)sep=[,;\t]") ? Optional.of(first.charAt(4)) : Optional.empty();
+    return SEPARATOR_LINE.matcher(first).matches()
+        ? Optional.of(first.charAt(4))
+        : Optional.empty();
   }
 
   /** The separator by which most known columns stand in the first line. */

@@ -2,9 +2,12 @@ package dev.dogleg.cli.export;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Breaks text at blanks. */
 public final class Wrap {
+  private static final Pattern SPACES = Pattern.compile("\\s+");
+
   private Wrap() {}
 
   /**
@@ -17,7 +20,7 @@ public final class Wrap {
   public static List<String> lines(String text, int columns) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
-    for (String word : text.split("\\s+")) {
+    for (String word : SPACES.split(text)) {
       if (line.length() > 0 && line.length() + 1 + word.length() > columns) {
         lines.add(line.toString());
         line.setLength(0);

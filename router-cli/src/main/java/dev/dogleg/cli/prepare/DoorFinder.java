@@ -12,12 +12,14 @@ import dev.dogleg.model.Place;
 import dev.dogleg.roads.RoadNetwork;
 import dev.dogleg.roads.SnapReport;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * Finds doors: a pin wins (pasted by hand or from the corrections file), else the address is looked
  * up; then the place is put on a road and what came of it is judged.
  */
 final class DoorFinder {
+  private static final Pattern SPACES = Pattern.compile("\\s+");
   private final LookUps lookUps;
   private final RoadNetwork roads;
   private final Faults faults;
@@ -92,6 +94,6 @@ final class DoorFinder {
   }
 
   private static String oneLine(String text) {
-    return text.strip().replaceAll("\\s+", " ");
+    return SPACES.matcher(text.strip()).replaceAll(" ");
   }
 }

@@ -18,6 +18,7 @@ public final class EarlierPlan {
   public static final EarlierPlan NONE = new EarlierPlan(Map.of());
 
   private static final Pattern CLOCK = Pattern.compile("(\\d{1,2}):(\\d{2})(?::(\\d{2}))?");
+  private static final Pattern BETWEEN_IDS = Pattern.compile("\\s*;\\s*");
 
   private final Map<String, Spot> spots;
 
@@ -52,7 +53,7 @@ public final class EarlierPlan {
       }
       int place = places.merge(row.date() + " " + row.groomer(), 1, Integer::sum);
       Optional<LocalDate> date = date(row.date());
-      for (String booking : row.booking().split("\\s*;\\s*")) {
+      for (String booking : BETWEEN_IDS.split(row.booking())) {
         date.ifPresent(
             day -> spots.putIfAbsent(booking, new Spot(day, row.groomer(), wall(row), place)));
       }

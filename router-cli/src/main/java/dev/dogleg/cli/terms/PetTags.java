@@ -12,9 +12,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 
 /** The tags of one pet on a day: its own, and those that follow from what is known of it. */
 final class PetTags {
+  private static final Pattern SPACES = Pattern.compile("\\s+");
+
   private PetTags() {}
 
   static Set<String> of(TaggedPet tagged, LocalDate date) {
@@ -53,6 +56,6 @@ final class PetTags {
   }
 
   static String name(String words) {
-    return words.toLowerCase(Locale.ROOT).replaceAll("\\s+", "-");
+    return SPACES.matcher(words.toLowerCase(Locale.ROOT)).replaceAll("-");
   }
 }

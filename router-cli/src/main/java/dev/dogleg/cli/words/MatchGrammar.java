@@ -18,6 +18,10 @@ import java.util.regex.Pattern;
  */
 public final class MatchGrammar {
   private static final Pattern POINTS = Pattern.compile("(.*?)\\s*=\\s*(\\d{1,4})");
+  private static final Pattern PARTS = Pattern.compile("[;,]");
+  private static final Pattern JOINED = Pattern.compile("[+&]");
+  private static final Pattern NOT = Pattern.compile("(?i)(not\\s+|!).*");
+  private static final Pattern NOT_FIRST = Pattern.compile("(?i)^(not\\s+|!)\\s*");
 
   private MatchGrammar() {}
 
@@ -29,7 +33,7 @@ public final class MatchGrammar {
    */
   public static Reading<TagMatch> read(String cell) {
     List<TagTerm> terms = new ArrayList<>();
-    for (String part : cell.split("[;,]", -1)) {
+    for (String part : PARTS.split(cell, -1)) {
       if (part.isBlank()) {
         continue;
       }
@@ -65,9 +69,9 @@ public final class MatchGrammar {
     }
     Set<String> all = new TreeSet<>();
     Set<String> none = new TreeSet<>();
-    for (String word : (points ? weighted.group(1) : text).split("[+&]", -1)) {
-      boolean not = word.strip().matches("(?i)(not\\s+|!).*");
-      String name = TagGrammar.name(word.strip().replaceFirst("(?i)^(not\\s+|!)\\s*", ""));
+    for (String word : JOINED.split(points ? weighted.group(1) : text, -1)) {
+      boolean not = NOT.matcher(word.strip()).matches();
+      String name = TagGrammar.name(NOT_FIRST.matcher(word.strip()).replaceFirst(""));
       String plain = name.endsWith("*") ? name.substring(0, name.length() - 1) : name;
       if (!Tag.isName(plain)) {
         return Optional.empty();

@@ -12,6 +12,7 @@ import java.util.regex.Pattern;
 public final class Slug {
   private static final Pattern SPACES = Pattern.compile("[\\s\\u00a0]+");
   private static final Pattern NO_LETTERS = Pattern.compile("[^\\p{L}\\p{M}\\p{N}]+");
+  private static final Pattern HYPHEN_ENDS = Pattern.compile("^-+|-+$");
   private static final int LONGEST = 30;
 
   private Slug() {}
@@ -35,7 +36,8 @@ public final class Slug {
    * @return lower-case id that starts with a letter or digit
    */
   public static String of(String name) {
-    String words = NO_LETTERS.matcher(fold(name)).replaceAll("-").replaceAll("^-+|-+$", "");
+    String words =
+        HYPHEN_ENDS.matcher(NO_LETTERS.matcher(fold(name)).replaceAll("-")).replaceAll("");
     if (words.isEmpty() || Character.getType(words.codePointAt(0)) == Character.NON_SPACING_MARK) {
       return "x" + mark(name);
     }

@@ -12,6 +12,8 @@ import java.util.regex.Pattern;
 
 /** Reads tags: {@code senior; heart; contagious until 2027-03-20}. */
 public final class TagGrammar {
+  private static final Pattern PARTS = Pattern.compile("[;,]");
+  private static final Pattern SPACES = Pattern.compile("[\\s\\u00a0]+");
   private static final Pattern UNTIL =
       Pattern.compile("(?s)(.+?)\\s+(?:until|till|to)\\s+(.+)", Pattern.CASE_INSENSITIVE);
 
@@ -28,7 +30,7 @@ public final class TagGrammar {
   public static Reading<List<Tag>> read(String cell, DateOrder order) {
     List<Tag> tags = new ArrayList<>();
     List<Remark> remarks = new ArrayList<>();
-    for (String part : cell.split("[;,]", -1)) {
+    for (String part : PARTS.split(cell, -1)) {
       if (!part.isBlank()) {
         one(part.strip(), order, remarks)
             .filter(tag -> tags.stream().noneMatch(other -> other.name().equals(tag.name())))
@@ -68,6 +70,6 @@ public final class TagGrammar {
    * @return lower case, spaces as hyphens
    */
   public static String name(String text) {
-    return text.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s\\u00a0]+", "-");
+    return SPACES.matcher(text.strip().toLowerCase(Locale.ROOT)).replaceAll("-");
   }
 }

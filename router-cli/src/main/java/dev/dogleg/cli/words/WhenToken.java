@@ -14,6 +14,8 @@ final class WhenToken {
           "(?<time>\\d{1,4}(?:[:.h]\\d{2}(?::\\d{2})?|h)?(?:\\s*[ap]\\.?\\s?m\\b\\.?)?)(?![\\p{L}\\d])"
               + "|(?<word>\\p{L}+)|(?<mark>[-;,/&+~])|(?<space>[\\s\\u00a0:()]+)");
   private static final Pattern DASH = Pattern.compile("[\\u2010-\\u2015\\u2212]");
+  private static final Pattern SPACE = Pattern.compile("\\s");
+  private static final Pattern STOP_OF_HALF = Pattern.compile("(?<=[apm])\\.");
 
   private WhenToken() {}
 
@@ -29,7 +31,8 @@ final class WhenToken {
         return Optional.empty();
       }
       if (matcher.group("time") != null) {
-        tokens.add(matcher.group("time").replaceAll("[\\s]", "").replaceAll("(?<=[apm])\\.", ""));
+        String time = SPACE.matcher(matcher.group("time")).replaceAll("");
+        tokens.add(STOP_OF_HALF.matcher(time).replaceAll(""));
       } else if (matcher.group("space") == null) {
         tokens.add(matcher.group());
       }
