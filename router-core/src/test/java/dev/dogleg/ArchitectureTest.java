@@ -27,6 +27,7 @@ class ArchitectureTest {
   private static final Map<String, List<String>> MAY_IMPORT = new LinkedHashMap<>();
 
   static {
+    MAY_IMPORT.put("threads", List.of());
     MAY_IMPORT.put("fault", List.of());
     MAY_IMPORT.put("time", List.of("fault"));
     MAY_IMPORT.put("model", List.of("fault", "time"));
@@ -42,7 +43,16 @@ class ArchitectureTest {
         "plan", List.of("fault", "time", "model", "travel", "itinerary", "schedule", "arrival"));
     MAY_IMPORT.put(
         "fit",
-        List.of("fault", "time", "model", "travel", "itinerary", "schedule", "arrival", "plan"));
+        List.of(
+            "threads",
+            "fault",
+            "time",
+            "model",
+            "travel",
+            "itinerary",
+            "schedule",
+            "arrival",
+            "plan"));
     MAY_IMPORT.put(
         "book",
         List.of(

@@ -3,6 +3,7 @@ package dev.dogleg.address;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Objects that bear one address, gathered into doors: what stands together is one door. */
 final class Doors {
@@ -33,14 +34,14 @@ final class Doors {
   }
 
   private static void centralFirst(List<Hit> door) {
-    Hit central =
-        door.stream()
+    int central =
+        IntStream.range(0, door.size())
+            .boxed()
             .min(
-                Comparator.comparingDouble((Hit hit) -> farthest(hit, door))
-                    .thenComparing(Hit::source))
+                Comparator.comparingDouble((Integer at) -> farthest(door.get(at), door))
+                    .thenComparing(at -> door.get(at).source()))
             .orElseThrow();
-    door.remove(central);
-    door.add(0, central);
+    door.add(0, door.remove(central));
   }
 
   private static double farthest(Hit from, List<Hit> door) {

@@ -68,10 +68,19 @@ final class SpareTimes {
   private boolean holds(Row row, int arrive) {
     return switch (row.stop().kind()) {
       case LEAVE -> restHolds(-1, List.of(new Span(arrive, TimeWindow.DAY_END)));
-      case VISIT, WATER -> callHolds(calls.indexOf(row), arrive);
+      case VISIT, WATER -> callHolds(number(row), arrive);
       case BREAK -> breakHolds(row, arrive);
       case HOME -> arrive <= request.shift().latestEndSeconds();
     };
+  }
+
+  /** Number of a call; -1 where the event is none. */
+  private int number(Row event) {
+    int number = calls.size() - 1;
+    while (number >= 0 && calls.get(number).index() != event.index()) {
+      number--;
+    }
+    return number;
   }
 
   private boolean callHolds(int number, int arrive) {
@@ -81,12 +90,12 @@ final class SpareTimes {
 
   private boolean breakHolds(Row row, int arrive) {
     if (row.breakAt() == BreakAt.BEFORE) {
-      return callHolds(calls.indexOf(rows.get(row.index() + 1)), arrive);
+      return callHolds(number(rows.get(row.index() + 1)), arrive);
     }
     Row visit = rows.get(row.index() - 1);
     for (TimeWindow stay : visit.visit().vanWithin()) {
       if (stay.holds(visit.stop().arriveSeconds())) {
-        return restHolds(calls.indexOf(visit), onward.afterBreak(arrive, stay));
+        return restHolds(number(visit), onward.afterBreak(arrive, stay));
       }
     }
     return false;

@@ -76,4 +76,16 @@ public record Where(String file, int row, String column) implements Comparable<W
     }
     return text.toString();
   }
+
+  // Written out: what a record brings along spins classes at its first call, anew in each start.
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Where place && compareTo(place) == 0;
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * (31 * file.hashCode() + row) + column.hashCode();
+  }
 }

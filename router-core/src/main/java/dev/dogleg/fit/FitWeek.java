@@ -10,6 +10,7 @@ import dev.dogleg.itinerary.WeekRequest;
 import dev.dogleg.plan.RoomChanges;
 import dev.dogleg.plan.week.WarmWeek;
 import dev.dogleg.schedule.LegMemory;
+import dev.dogleg.threads.FromBothEnds;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -55,9 +56,8 @@ public final class FitWeek {
     this.placed = Map.copyOf(placed);
     this.fixed = Set.copyOf(fixed);
     days =
-        IntStream.range(0, week.days().size())
-            .mapToObj(number -> PlannedVanDay.of(week, number, visits(number)))
-            .toList();
+        FromBothEnds.of(
+            week.days().size(), number -> PlannedVanDay.of(week, number, visits(number)));
   }
 
   private FitWeek(FitWeek before, Map<String, Integer> placed, int changed) {
@@ -237,8 +237,9 @@ public final class FitWeek {
     if (placed.containsKey(question.newcomer().id())) {
       throw new IllegalArgumentException("already in the plan: " + question.newcomer().id());
     }
-    boolean same = asked.size() == week.days().size();
-    for (int day = 0; same && day < asked.size(); day++) {
+    boolean own = question.days().isEmpty();
+    boolean same = own || asked.size() == week.days().size();
+    for (int day = 0; !own && same && day < asked.size(); day++) {
       same =
           asked.get(day).shift().equals(week.days().get(day).shift())
               && asked.get(day).travel().size() >= week.days().get(day).travel().size();

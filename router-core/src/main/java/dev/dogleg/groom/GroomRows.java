@@ -18,10 +18,6 @@ public record GroomRows(
     List<TableRow> services,
     List<TableRow> words) {
 
-  /** No rows at all. */
-  public static final GroomRows NONE =
-      new GroomRows(List.of(), List.of(), List.of(), List.of(), List.of());
-
   /** Copies the lists. */
   public GroomRows {
     groomTimes = List.copyOf(groomTimes);
@@ -29,5 +25,14 @@ public record GroomRows(
     breeds = List.copyOf(breeds);
     services = List.copyOf(services);
     words = List.copyOf(words);
+  }
+
+  /** {@return whether there are no rows at all} */
+  public boolean isEmpty() {
+    return groomTimes.isEmpty()
+        && addOns.isEmpty()
+        && breeds.isEmpty()
+        && services.isEmpty()
+        && words.isEmpty();
   }
 }

@@ -53,4 +53,16 @@ public record Likely<T>(T taken, List<T> mayBe) {
   public boolean isGuess() {
     return mayBe.size() > 1;
   }
+
+  // Written out: what a record brings along spins classes at its first call, anew in each start.
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Likely<?> likely && mayBe.equals(likely.mayBe);
+  }
+
+  @Override
+  public int hashCode() {
+    return mayBe.hashCode();
+  }
 }

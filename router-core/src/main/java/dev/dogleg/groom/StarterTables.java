@@ -26,15 +26,23 @@ public final class StarterTables {
 
   private StarterTables() {}
 
-  /** {@return the starter tables; reading takes tens of milliseconds, so keep them} */
+  /** Read once in a process, by whichever thread comes first; the others wait for it. */
+  private static final class Kept {
+    static final GroomTables TABLES =
+        GroomTables.of(
+            new GroomRows(
+                rows("groom-times.csv"),
+                rows("add-ons.csv"),
+                rows("breeds.csv"),
+                rows("services.csv"),
+                rows("words.csv")));
+
+    private Kept() {}
+  }
+
+  /** {@return the starter tables; the first call takes tens of milliseconds} */
   public static GroomTables load() {
-    return GroomTables.of(
-        new GroomRows(
-            rows("groom-times.csv"),
-            rows("add-ons.csv"),
-            rows("breeds.csv"),
-            rows("services.csv"),
-            rows("words.csv")));
+    return Kept.TABLES;
   }
 
   /**

@@ -6,6 +6,7 @@ import dev.dogleg.model.SizeClass;
 import dev.dogleg.model.Species;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -50,5 +51,21 @@ record TimeKey(Species species, String service, Optional<SizeClass> size, Option
     if (cells.sound()) {
       into.put(new TimeKey(species, service, size, coat), cell);
     }
+  }
+
+  // Written out: what a record brings along spins classes at its first call, anew in each start.
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof TimeKey key
+        && species == key.species
+        && service.equals(key.service)
+        && size.equals(key.size)
+        && coat.equals(key.coat);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(species, service, size, coat);
   }
 }

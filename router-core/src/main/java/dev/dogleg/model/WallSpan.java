@@ -99,7 +99,7 @@ public record WallSpan(int fromSeconds, int toSeconds) {
   /** {@return {@code 09:00-12:00}, {@code from 15:00}, {@code to 11:00} or {@code any time}} */
   @Override
   public String toString() {
-    if (equals(ALWAYS)) {
+    if (fromSeconds == 0 && toSeconds == OPEN) {
       return "any time";
     }
     if (toSeconds == OPEN) {
@@ -117,5 +117,19 @@ public record WallSpan(int fromSeconds, int toSeconds) {
   public static String text(int wallSeconds) {
     String minutes = "%02d:%02d".formatted(wallSeconds / 3600, wallSeconds / 60 % 60);
     return wallSeconds % 60 == 0 ? minutes : minutes + ":%02d".formatted(wallSeconds % 60);
+  }
+
+  // Written out: what a record brings along spins classes at its first call, anew in each start.
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof WallSpan span
+        && fromSeconds == span.fromSeconds
+        && toSeconds == span.toSeconds;
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * fromSeconds + toSeconds;
   }
 }

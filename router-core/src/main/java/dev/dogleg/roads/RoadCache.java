@@ -28,7 +28,7 @@ import java.util.stream.Stream;
  */
 final class RoadCache {
   /** Raised whenever what is stored changes its meaning. */
-  static final int FORMAT_VERSION = 1;
+  static final int FORMAT_VERSION = 2;
 
   private static final String STAMP = "stamp.txt";
   private static final ConcurrentHashMap<Path, ReentrantLock> IN_THIS_PROCESS =

@@ -55,6 +55,9 @@ final class RoadGraph {
   /** 1 where the edge is a gate, by edge. */
   final byte[] gate;
 
+  /** 1 where doors may open onto it, by edge: not a motorway, in a tunnel or on a ferry. */
+  final byte[] doors;
+
   /** 1 where three or more drivable stretches meet, by node. */
   final byte[] junction;
 
@@ -81,6 +84,7 @@ final class RoadGraph {
       byte[] roadClass,
       byte[] entry,
       byte[] gate,
+      byte[] doors,
       int[] original,
       byte[] junction,
       long[] forbidden) {
@@ -93,6 +97,7 @@ final class RoadGraph {
     this.roadClass = roadClass;
     this.entry = entry;
     this.gate = gate;
+    this.doors = doors;
     this.original = original;
     this.junction = junction;
     this.forbidden = forbidden;
@@ -130,6 +135,10 @@ final class RoadGraph {
 
   boolean drivable(int key) {
     return edgeMs[key] != CLOSED;
+  }
+
+  boolean hasDoors(int edge) {
+    return doors[edge] != 0;
   }
 
   boolean restricted(int key) {

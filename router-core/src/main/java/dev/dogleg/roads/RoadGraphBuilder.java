@@ -4,6 +4,7 @@ import com.graphhopper.routing.ev.BooleanEncodedValue;
 import com.graphhopper.routing.ev.EnumEncodedValue;
 import com.graphhopper.routing.ev.RoadAccess;
 import com.graphhopper.routing.ev.RoadClass;
+import com.graphhopper.routing.ev.RoadEnvironment;
 import com.graphhopper.routing.ev.TurnRestriction;
 import com.graphhopper.routing.util.AllEdgesIterator;
 import com.graphhopper.routing.util.EncodingManager;
@@ -28,6 +29,7 @@ final class RoadGraphBuilder {
   private final byte[] roadClass;
   private final byte[] entry;
   private final byte[] gate;
+  private final byte[] doors;
   private final int[] original;
 
   private RoadGraphBuilder(BaseGraph base, EncodingManager values) {
@@ -41,6 +43,7 @@ final class RoadGraphBuilder {
     this.roadClass = new byte[edges];
     this.entry = new byte[edges];
     this.gate = new byte[edges];
+    this.doors = new byte[edges];
     this.original = new int[edges];
   }
 
@@ -65,6 +68,7 @@ final class RoadGraphBuilder {
         builder.roadClass,
         builder.entry,
         builder.gate,
+        builder.doors,
         builder.original,
         builder.junctions(),
         builder.forbidden());
@@ -75,6 +79,8 @@ final class RoadGraphBuilder {
         values.getEnumEncodedValue(RoadClass.KEY, RoadClass.class);
     EnumEncodedValue<RoadAccess> access =
         values.getEnumEncodedValue(RoadAccess.KEY, RoadAccess.class);
+    EnumEncodedValue<RoadEnvironment> environment =
+        values.getEnumEncodedValue(RoadEnvironment.KEY, RoadEnvironment.class);
     BooleanEncodedValue gates = values.getBooleanEncodedValue(VanTags.GATE);
     EdgeExplorer explorer = base.createEdgeExplorer();
     AllEdgesIterator edge = base.getAllEdges();
@@ -88,6 +94,7 @@ final class RoadGraphBuilder {
       roadClass[id] = (byte) TrafficClass.of(edge.get(classes));
       entry[id] = kind(edge.get(access));
       gate[id] = (byte) (edge.get(gates) ? 1 : 0);
+      doors[id] = (byte) (hasDoors(edge.get(classes), edge.get(environment)) ? 1 : 0);
       PointList line = edge.fetchWayGeometry(FetchMode.ALL);
       bearing[2 * id] = Bearing.leaving(line, false);
       bearing[2 * id + 1] = Bearing.leaving(line, true);
@@ -103,6 +110,13 @@ final class RoadGraphBuilder {
       return RoadGraph.CLOSED;
     }
     return Math.max(1, Math.toIntExact(time.calcEdgeMillis(edge, reverse)));
+  }
+
+  /** No door opens onto a motorway, into a tunnel or onto a ferry. */
+  private static boolean hasDoors(RoadClass road, RoadEnvironment where) {
+    return road != RoadClass.MOTORWAY
+        && where != RoadEnvironment.TUNNEL
+        && where != RoadEnvironment.FERRY;
   }
 
   private static byte kind(RoadAccess access) {

@@ -36,7 +36,7 @@ public final class RoadNetwork implements AutoCloseable {
   private final String key;
   private final BaseGraph base;
   private final LocationIndexTree index;
-  private final EncodingManager values;
+  private final StorableProperties properties;
   private final Hierarchy hierarchy;
   private final Snapper snapper;
   private final RouteDrawer drawer;
@@ -46,14 +46,14 @@ public final class RoadNetwork implements AutoCloseable {
       String key,
       BaseGraph base,
       LocationIndexTree index,
-      EncodingManager values,
+      StorableProperties properties,
       RoadStore.Stored stored) {
     this.key = key;
     this.base = base;
     this.index = index;
-    this.values = values;
+    this.properties = properties;
     this.hierarchy = stored.hierarchy;
-    this.snapper = new Snapper(base, index, values, stored.hierarchy.graph, stored.network, key);
+    this.snapper = new Snapper(base, index, stored.hierarchy.graph, stored.network, key);
     this.drawer = new RouteDrawer(base, stored.hierarchy.graph);
   }
 
@@ -135,12 +135,10 @@ public final class RoadNetwork implements AutoCloseable {
     if (!properties.loadExisting()) {
       throw new IOException("no properties");
     }
-    EncodingManager values = EncodingManager.fromProperties(properties);
-    BaseGraph base =
-        new BaseGraph.Builder(values)
-            .setDir(directory)
-            .withTurnCosts(values.needsTurnCostsSupport())
-            .build();
+    // What the library says of its edges in JSON is not read: all that is needed stands in the flat
+    // arrays.
+    int edgeBytes = Integer.parseInt(properties.get("graph.em.bytes_for_flags"));
+    BaseGraph base = new BaseGraph.Builder(edgeBytes).setDir(directory).withTurnCosts(true).build();
     if (!base.loadExisting() || base.getEdges() != stored.hierarchy.graph.edges) {
       throw new IOException("graph and flat arrays differ");
     }
@@ -148,7 +146,7 @@ public final class RoadNetwork implements AutoCloseable {
     if (!index.loadExisting()) {
       throw new IOException("no location index");
     }
-    return new RoadNetwork(key, base, index, values, stored);
+    return new RoadNetwork(key, base, index, properties, stored);
   }
 
   /**
@@ -217,7 +215,7 @@ public final class RoadNetwork implements AutoCloseable {
 
   /** What is stored about its edges, for tests. */
   EncodingManager encodedValues() {
-    return values;
+    return EncodingManager.fromProperties(properties);
   }
 
   @Override

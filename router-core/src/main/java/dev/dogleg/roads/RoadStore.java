@@ -50,6 +50,7 @@ final class RoadStore {
       writeBytes(out, graph.roadClass);
       writeBytes(out, graph.entry);
       writeBytes(out, graph.gate);
+      writeBytes(out, graph.doors);
       writeInts(out, graph.original);
       writeBytes(out, graph.junction);
       writeInts(out, split(graph.forbidden));
@@ -81,6 +82,7 @@ final class RoadStore {
               readInts(in),
               narrow(readInts(in)),
               readInts(in),
+              readBytes(in),
               readBytes(in),
               readBytes(in),
               readBytes(in),

@@ -1,9 +1,5 @@
 package dev.dogleg.roads;
 
-import com.graphhopper.routing.ev.EnumEncodedValue;
-import com.graphhopper.routing.ev.RoadClass;
-import com.graphhopper.routing.ev.RoadEnvironment;
-import com.graphhopper.routing.util.EncodingManager;
 import com.graphhopper.storage.BaseGraph;
 import com.graphhopper.storage.index.LocationIndexTree;
 import com.graphhopper.util.EdgeIteratorState;
@@ -30,24 +26,15 @@ final class Snapper {
 
   private final BaseGraph base;
   private final LocationIndexTree index;
-  private final EnumEncodedValue<RoadClass> roadClass;
-  private final EnumEncodedValue<RoadEnvironment> environment;
   private final RoadGraph graph;
   private final int[] network;
   private final int[] networkSizes;
   private final String networkKey;
 
   Snapper(
-      BaseGraph base,
-      LocationIndexTree index,
-      EncodingManager values,
-      RoadGraph graph,
-      int[] network,
-      String networkKey) {
+      BaseGraph base, LocationIndexTree index, RoadGraph graph, int[] network, String networkKey) {
     this.base = base;
     this.index = index;
-    this.roadClass = values.getEnumEncodedValue(RoadClass.KEY, RoadClass.class);
-    this.environment = values.getEnumEncodedValue(RoadEnvironment.KEY, RoadEnvironment.class);
     this.graph = graph;
     this.network = network;
     this.networkSizes = Islands.sizes(network);
@@ -124,13 +111,11 @@ final class Snapper {
     Choice choice = new Choice();
     for (int edge : edges) {
       boolean drivable = graph.drivable(2 * edge) || graph.drivable(2 * edge + 1);
-      if (!drivable || graph.original[edge] != edge || graph.lengthCm[edge] == 0) {
+      boolean own = graph.original[edge] == edge && graph.lengthCm[edge] > 0;
+      if (!drivable || !own || !graph.hasDoors(edge)) {
         continue;
       }
       EdgeIteratorState state = base.getEdgeIteratorState(edge, Integer.MIN_VALUE);
-      if (!hasDoors(state)) {
-        continue;
-      }
       EdgeLine.Nearest spot = new EdgeLine(state.fetchWayGeometry(FetchMode.ALL)).nearest(place);
       if (spot.metres() <= metres) {
         String name = state.getName();
@@ -138,14 +123,6 @@ final class Snapper {
       }
     }
     return choice;
-  }
-
-  /** No door opens onto a motorway, into a tunnel or onto a ferry. */
-  private boolean hasDoors(EdgeIteratorState state) {
-    RoadEnvironment where = state.get(environment);
-    return state.get(roadClass) != RoadClass.MOTORWAY
-        && where != RoadEnvironment.TUNNEL
-        && where != RoadEnvironment.FERRY;
   }
 
   private boolean real(int edge) {

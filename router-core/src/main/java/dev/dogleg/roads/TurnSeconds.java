@@ -34,4 +34,18 @@ public record TurnSeconds(int nearSide, int crossing, int sharp, int uTurn) {
   public static TurnSeconds starter() {
     return new TurnSeconds(3, 6, 8, 40);
   }
+
+  /** {@return name and value of each, as they stand in the key of a road cache} */
+  @Override
+  public String toString() {
+    return "TurnSeconds[nearSide="
+        + nearSide
+        + ", crossing="
+        + crossing
+        + ", sharp="
+        + sharp
+        + ", uTurn="
+        + uTurn
+        + "]";
+  }
 }

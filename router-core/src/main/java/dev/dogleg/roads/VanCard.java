@@ -65,4 +65,38 @@ public record VanCard(
   public VanCard withSize(int height, int width, int length, int weight) {
     return new VanCard(height, width, length, weight, topSpeedKmh, turns, drivingSide, ferries);
   }
+
+  // Written out: what a record brings along spins classes at its first call, anew in each start.
+
+  /** {@return name and value of each, as they stand in the key of a road cache} */
+  @Override
+  public String toString() {
+    return "VanCard[heightCm="
+        + heightCm
+        + ", widthCm="
+        + widthCm
+        + ", lengthCm="
+        + lengthCm
+        + ", weightKg="
+        + weightKg
+        + ", topSpeedKmh="
+        + topSpeedKmh
+        + ", turns="
+        + turns
+        + ", drivingSide="
+        + drivingSide
+        + ", ferries="
+        + ferries
+        + "]";
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof VanCard card && toString().equals(card.toString());
+  }
+
+  @Override
+  public int hashCode() {
+    return toString().hashCode();
+  }
 }

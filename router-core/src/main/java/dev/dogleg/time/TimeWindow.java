@@ -55,4 +55,16 @@ public record TimeWindow(int fromSeconds, int toSeconds) implements Comparable<T
   public String toString() {
     return WorkDay.elapsedText(fromSeconds) + "-" + WorkDay.elapsedText(toSeconds);
   }
+
+  // Written out: what a record brings along spins classes at its first call, anew in each start.
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof TimeWindow window && compareTo(window) == 0;
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * fromSeconds + toSeconds;
+  }
 }

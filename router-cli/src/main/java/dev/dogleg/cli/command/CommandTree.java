@@ -3,7 +3,6 @@ package dev.dogleg.cli.command;
 import dev.dogleg.cli.console.Console;
 import dev.dogleg.cli.console.ExitCode;
 import dev.dogleg.fault.FaultException;
-import dev.dogleg.plan.week.WeekPlanner;
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.util.LinkedHashMap;
@@ -36,25 +35,14 @@ public final class CommandTree {
   private CommandTree() {}
 
   /**
-   * Runs one command line.
-   *
-   * @param surroundings console, clock, folders
-   * @param args command line
-   * @return exit code, 0..6
-   */
-  public static int run(Surroundings surroundings, String... args) {
-    return run(surroundings, WeekPlanner::certified, args);
-  }
-
-  /**
-   * Runs one command line with weeks planned by somebody.
+   * Makes what reads one command line and runs its command.
    *
    * @param surroundings console, clock, folders
    * @param planning who answers a week's request
    * @param args command line
-   * @return exit code, 0..6
+   * @return the command line, not read yet
    */
-  static int run(Surroundings surroundings, WeekPlanning planning, String... args) {
+  static CommandLine of(Surroundings surroundings, WeekPlanning planning, String... args) {
     Console console = surroundings.console();
     CommandLine line = new CommandLine(new CommandTree());
     for (Object command : chosen(commands(surroundings, planning), args)) {
@@ -64,6 +52,18 @@ public final class CommandTree {
     line.setErr(console.err());
     line.setExecutionExceptionHandler(new Failures(console));
     line.setUsageHelpWidth(80);
+    return line;
+  }
+
+  /**
+   * Runs one command line.
+   *
+   * @param line what reads it
+   * @param console where it speaks
+   * @param args the command line
+   * @return exit code, 0..6
+   */
+  static int run(CommandLine line, Console console, String... args) {
     if (args.length == 0) {
       line.usage(console.err());
       console.err().flush();

@@ -36,7 +36,7 @@ public final class OwnTables {
             rows(folder, "breeds.csv", faults),
             rows(folder, "services.csv", faults),
             rows(folder, "words.csv", faults));
-    return own.equals(GroomRows.NONE) ? starter : starter.with(own, faults);
+    return own.isEmpty() ? starter : starter.with(own, faults);
   }
 
   /**

@@ -26,4 +26,19 @@ record DoorSource(Where address, Where pin, String pinAdvice) {
   Where cell(boolean pinned) {
     return pinned ? pin : address;
   }
+
+  // Written out: what a record brings along spins classes at its first call, anew in each start.
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof DoorSource source
+        && address.equals(source.address)
+        && pin.equals(source.pin)
+        && pinAdvice.equals(source.pinAdvice);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * (31 * address.hashCode() + pin.hashCode()) + pinAdvice.hashCode();
+  }
 }

@@ -72,7 +72,7 @@ public final class FollowedWeek {
     WeekPlaces places =
         WeekPlaces.find(
             WeekNeeds.of(book, days, stops, where),
-            days.stream().map(VanDay::van).distinct().toList(),
+            VanDay.vans(days),
             book.business(),
             map,
             lookUps,

@@ -8,6 +8,7 @@ import dev.dogleg.address.Outcome;
 import dev.dogleg.model.Client;
 import dev.dogleg.model.GeoPoint;
 import dev.dogleg.model.Place;
+import dev.dogleg.threads.FromBothEnds;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -39,6 +40,29 @@ public final class LookUps {
   }
 
   /**
+   * Looks addresses up that will be asked for, with two threads.
+   *
+   * @param places the places, those with a pin among them
+   */
+  void prepare(List<Place> places) {
+    List<String> open =
+        places.stream()
+            .filter(place -> place.pin().isEmpty())
+            .map(Place::address)
+            .distinct()
+            .filter(address -> !alone.containsKey(address))
+            .toList();
+    if (!open.isEmpty()) {
+      AddressIndex addresses = index.get();
+      List<LookUp> found =
+          FromBothEnds.of(open.size(), number -> find(addresses, open.get(number)));
+      for (int number = 0; number < open.size(); number++) {
+        alone.put(open.get(number), found.get(number));
+      }
+    }
+  }
+
+  /**
    * Looks an address up.
    *
    * @param address as typed
@@ -58,8 +82,11 @@ public final class LookUps {
   }
 
   private LookUp alone(String address) {
-    return alone.computeIfAbsent(
-        address, typed -> index.get().find(AddressQuery.of(shortened(typed))));
+    return alone.computeIfAbsent(address, typed -> find(index.get(), typed));
+  }
+
+  private static LookUp find(AddressIndex addresses, String address) {
+    return addresses.find(AddressQuery.of(shortened(address)));
   }
 
   /** Pins, and addresses that mean one door; the ambiguous ones tell nothing yet. */

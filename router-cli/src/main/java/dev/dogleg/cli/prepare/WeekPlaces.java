@@ -30,7 +30,22 @@ final class WeekPlaces {
   private WeekPlaces() {}
 
   /** A place that is needed, and what it does to the run where it cannot be found. */
-  record Need(Place place, DoorSource source, Severity severity) {}
+  record Need(Place place, DoorSource source, Severity severity) {
+    // Written out: what a record brings along spins classes at its first call, anew in each start.
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Need need
+          && place.equals(need.place)
+          && source.equals(need.source)
+          && severity == need.severity;
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * place.hashCode() + source.hashCode();
+    }
+  }
 
   /**
    * Finds places.
@@ -51,6 +66,10 @@ final class WeekPlaces {
       LookUps lookUps,
       Faults faults) {
     WeekPlaces places = new WeekPlaces();
+    if (!vans.isEmpty()) {
+      map.roads(VanCards.of(vans.get(0), business));
+      lookUps.prepare(needs.stream().map(Need::place).toList());
+    }
     Map<String, Map<Place, RoadPoint>> roadPoints = new LinkedHashMap<>();
     Map<Need, List<Fault>> heard = new LinkedHashMap<>();
     for (Van van : vans) {

@@ -143,7 +143,7 @@ public final class WeekPreparation {
     WeekPlaces places =
         WeekPlaces.find(
             WeekNeeds.of(book, days, stops, rows),
-            days.stream().map(VanDay::van).distinct().toList(),
+            VanDay.vans(days),
             book.business(),
             map,
             new LookUps(map, book.clients()),

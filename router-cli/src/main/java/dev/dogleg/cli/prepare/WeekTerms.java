@@ -97,7 +97,7 @@ final class WeekTerms {
     this.earlier = earlier;
     this.rows = rows;
     this.faults = faults;
-    inZone = new InZone(places, districts, days.stream().map(VanDay::van).distinct().toList());
+    inZone = new InZone(places, districts, VanDay.vans(days));
   }
 
   /** The van-days with everything that binds them; shapes the stops on the way. */

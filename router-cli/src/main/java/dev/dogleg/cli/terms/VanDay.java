@@ -5,6 +5,9 @@ import dev.dogleg.model.Place;
 import dev.dogleg.model.Van;
 import dev.dogleg.model.WallSpan;
 import dev.dogleg.time.WorkDay;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.NavigableSet;
 import java.util.Objects;
 import java.util.Optional;
@@ -48,5 +51,17 @@ public record VanDay(
   /** {@return {@code 2027-03-02, Robin}} */
   public String title() {
     return day.date() + ", " + groomer.name();
+  }
+
+  /**
+   * The vans that are out.
+   *
+   * @param days van-days of one business
+   * @return each van once, in the order in which they are first out
+   */
+  public static List<Van> vans(List<VanDay> days) {
+    Map<String, Van> vans = new LinkedHashMap<>();
+    days.forEach(day -> vans.putIfAbsent(day.van().id(), day.van()));
+    return List.copyOf(vans.values());
   }
 }

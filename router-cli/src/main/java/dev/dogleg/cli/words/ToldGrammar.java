@@ -37,13 +37,10 @@ public final class ToldGrammar {
     WhenChoice only = choices.get(0);
     boolean plain =
         choices.size() == 1
-            && only.equals(
-                new WhenChoice(
-                    WhenChoice.ANY.days(),
-                    only.arriveWithin(),
-                    WallSpan.OPEN,
-                    WhenChoice.ANY.vanWithin(),
-                    false))
+            && only.days().isEmpty()
+            && only.doneByWallSeconds() == WallSpan.OPEN
+            && only.vanWithin().equals(WhenChoice.ANY.vanWithin())
+            && !only.first()
             && only.arriveWithin().toSeconds() != WallSpan.OPEN;
     return plain
         ? new Reading<>(Optional.of(new ToldTime(only.arriveWithin())), remarks)

@@ -138,14 +138,41 @@ class StartScriptTest {
     assertTrue(calls("mvn").contains("-B -o "), calls("mvn"));
   }
 
+  @Test
+  void theClassesOfAFirstWholeRunServeTheNext() throws Exception {
+    java();
+    maven();
+    Path archive = project.resolve("router-cli/target/dogleg-fit.jsa");
+    assertEquals(3, start("fit", "stops").exit());
+    assertTrue(Files.notExists(archive), "a run that stopped has seen too few classes");
+    assertEquals(0, start("fit", "goes on").exit());
+    assertTrue(Files.exists(archive), calls("java"));
+    Files.delete(temp.resolve("java.calls"));
+    assertEquals("[fit][goes on]\n", start("fit", "goes on").text());
+    assertTrue(calls("java").contains("-XX:SharedArchiveFile=" + archive), calls("java"));
+    assertEquals(1, calls("java").lines().count(), calls("java"));
+    try (Stream<Path> built = Files.list(archive.getParent())) {
+      assertTrue(built.noneMatch(file -> file.toString().endsWith(".list")), "lists are left");
+    }
+  }
+
   private void java() throws IOException {
     fake("javac", "");
     fake(
         "java",
         """
         if [ "$1" = -version ]; then echo 'openjdk version "17.0.15" 2025-04-15' >&2; exit 0; fi
-        while [ "$1" != -jar ]; do shift; done
+        while [ "$1" != -jar ]; do
+          case $1 in
+            -XX:DumpLoadedClassList=*) : >"${1#*=}" ;;
+            -XX:SharedArchiveFile=*) archive=${1#*=} ;;
+            -Xshare:dump) dumps=yes ;;
+          esac
+          shift
+        done
+        if [ -n "$dumps" ]; then : >"$archive"; exit 0; fi
         shift 2
+        if [ "$2" = stops ]; then exit 3; fi
         for arg in "$@"; do printf '[%s]' "$arg"; done; echo
         """);
   }

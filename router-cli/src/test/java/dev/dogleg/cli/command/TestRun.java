@@ -60,11 +60,9 @@ record TestRun(int exit, String out, String err) {
             new PrintWriter(err, false),
             false,
             StandardCharsets.UTF_8);
-    int exit =
-        CommandTree.run(
-            new Surroundings(console, CLOCK, Optional.of(project), "dogleg", CACHE),
-            planning,
-            args);
+    Surroundings surroundings =
+        new Surroundings(console, CLOCK, Optional.of(project), "dogleg", CACHE);
+    int exit = CommandTree.run(CommandTree.of(surroundings, planning, args), console, args);
     return new TestRun(exit, plain(out), plain(err));
   }
 
