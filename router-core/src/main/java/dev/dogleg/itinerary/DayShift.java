@@ -71,4 +71,26 @@ public record DayShift(
     int most = Math.min(overtimeSeconds, latest - hours.toSeconds());
     return new DayShift(groomerId, vanId, day, startPlace, endPlace, hours, most, breakRule);
   }
+
+  // Written out: what a record brings along spins classes at its first call, anew in each start.
+
+  @Override
+  public boolean equals(Object other) {
+    return this == other
+        || (other instanceof DayShift shift
+            && groomerId.equals(shift.groomerId)
+            && vanId.equals(shift.vanId)
+            && day.equals(shift.day)
+            && startPlace == shift.startPlace
+            && endPlace == shift.endPlace
+            && hours.equals(shift.hours)
+            && overtimeSeconds == shift.overtimeSeconds
+            && breakRule.equals(shift.breakRule));
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(
+        groomerId, vanId, day, startPlace, endPlace, hours, overtimeSeconds, breakRule);
+  }
 }
