@@ -5,10 +5,10 @@ import dev.dogleg.audit.WeekAudit;
 import dev.dogleg.audit.WeekFinding;
 import dev.dogleg.itinerary.WeekPlan;
 import dev.dogleg.itinerary.WeekRequest;
-import dev.dogleg.plan.week.CustomaryWeeks;
 import dev.dogleg.plan.week.WeekPlanner;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 
@@ -33,7 +33,8 @@ public final class PeersRun {
   /**
    * Runs, one line a run and a table.
    *
-   * @param args bookings, first seed, last seed, processor seconds for each run
+   * @param args bookings, first seed, last seed, processor seconds for each run; then, for weeks on
+   *     real roads, the name of an extract
    */
   public static void main(String[] args) {
     Loader.loadNativeLibraries();
@@ -41,9 +42,11 @@ public final class PeersRun {
     warmUp();
     int bookings = Integer.parseInt(args[0]);
     double seconds = Double.parseDouble(args[3]);
+    PeersWeeks weeks =
+        new PeersWeeks(bookings, args.length > 4 ? Optional.of(args[4]) : Optional.empty());
     List<PeersRun> all = List.of(new PeersRun(new RoutingPeer()), new PeersRun(new RuinPeer()));
     for (long seed = Long.parseLong(args[1]); seed <= Long.parseLong(args[2]); seed++) {
-      WeekRequest week = week(seed, bookings);
+      WeekRequest week = weeks.week(seed);
       ThreadClock used = new ThreadClock();
       WeekPlan plan =
           WeekPlanner.plan(
@@ -70,14 +73,9 @@ public final class PeersRun {
     all.forEach(PeersRun::row);
   }
 
-  private static WeekRequest week(long seed, int bookings) {
-    return CustomaryWeeks.week(
-        seed, new CustomaryWeeks.Shape(bookings, 1, 1.15, false, Long.MAX_VALUE / 4));
-  }
-
   /** Classes are loaded and compiled before anybody's time counts. */
   private static void warmUp() {
-    WeekRequest small = week(1_000, 20);
+    WeekRequest small = new PeersWeeks(20, Optional.empty()).week(1_000);
     WeekPlanner.plan(small);
     new RoutingPeer().search(small, 2, 1);
     new RuinPeer().search(small, 2, 1);

@@ -30,11 +30,9 @@ final class ColumnGeneration {
   /** Partial days of a whole pricing from which a quick one comes first. */
   private static final long QUICK_FROM = 20_000;
 
-  /** Columns of the LP above which those far from use go: up to 60 bookings, and for each more. */
-  private static final int MOST_COLUMNS = 500;
+  /** Columns a quick pricing must bring for another one to follow at once. */
+  private static final int WORTH_IT = 8;
 
-  private static final int FEW_BOOKINGS = 60;
-  private static final int COLUMNS_A_BOOKING = 16;
   private static final int MOST_ROUNDS = 600;
 
   /** How far a bound of the number left out is kept above the next smaller number. */
@@ -67,6 +65,9 @@ final class ColumnGeneration {
   private long labels = Long.MAX_VALUE;
   private long made;
   private double near = NEARLY;
+
+  /** Whether fast pricing found more than a few columns when it was asked last. */
+  private boolean quickHelps = true;
 
   /**
    * Sets up.
@@ -134,9 +135,10 @@ final class ColumnGeneration {
         }
         continue;
       }
-      if (!listed && labels > QUICK_FROM && take(price(limits, DayPricer::quickly))) {
+      if (!listed && labels > QUICK_FROM && quickHelps && quickly(limits)) {
         continue;
       }
+      quickHelps = true;
       if (!listed && (counting || tooMany)) {
         Next next = byLabels(limits);
         if (next == Next.AGAIN) {
@@ -225,6 +227,14 @@ final class ColumnGeneration {
     return Next.LOOK_CLOSER;
   }
 
+  /** Prices fast, unless it found hardly anything the time before; whether it found something. */
+  private boolean quickly(long[] limits) {
+    int before = columns.size();
+    boolean any = take(price(limits, DayPricer::quickly));
+    quickHelps = columns.size() - before >= WORTH_IT;
+    return any;
+  }
+
   /** Prices plain van-days by labels alone; whether there is more to do. */
   private boolean plainly(long[] limits) {
     if (take(price(limits, DayPricer::quickly))) {
@@ -260,33 +270,13 @@ final class ColumnGeneration {
         && (best.value() >= enough || (counting && best.value() >= rounded(last.value())));
   }
 
-  private int mostColumns() {
-    int more = Math.max(0, problem.model().size() - FEW_BOOKINGS);
-    return MOST_COLUMNS + COLUMNS_A_BOOKING * more;
-  }
-
   /** Takes columns far from use out of the LP; the pool keeps them. */
   private void dropIdle() {
-    if (last == null || !last.usable() || columns.size() < mostColumns()) {
-      return;
-    }
-    long[] least = new long[pricers.size()];
-    int[] all = sorted();
-    long[] over = new long[all.length];
-    for (int j = 0; j < all.length; j++) {
-      over[j] = ruler.reducedCost(all[j]);
-      int kind = problem.pool().kind(all[j]);
-      least[kind] = Math.min(least[kind], over[j]);
-    }
-    for (int j = 0; j < all.length; j++) {
-      over[j] -= least[problem.pool().kind(all[j])];
-    }
-    long[] sorted = over.clone();
-    Arrays.sort(sorted);
-    long most = sorted[mostColumns() / 2];
-    for (int j = 0; j < all.length; j++) {
-      if (over[j] > most && !chosen.contains(all[j])) {
-        columns.remove(all[j]);
+    if (last != null && last.usable()) {
+      for (int column : IdleColumns.of(problem, sorted(), ruler)) {
+        if (!chosen.contains(column)) {
+          columns.remove(column);
+        }
       }
     }
   }

@@ -163,7 +163,7 @@ final class DayLabels {
         if (need != null) {
           need.next(j);
         }
-        step.visit(day.start(), morning, 0, j, service, price, need, next);
+        step.visit(day.start(), morning, 0, j, service, price, need, RestGlance.STRAIGHT, next);
         arrive();
       }
     }
@@ -196,15 +196,15 @@ final class DayLabels {
       long price = ruled ? terms.price(served, label * words, i, j, nextPlace) : 0;
       int service = terms.service(i, j, nextPlace);
       long room = limit - 1 - toToll - duals.costScale * (runs.c[label] + price);
-      if (!priced
-          .glance()
-          .mayGo(i, leave, runs.taken[label], left, j, service, toMode, toMemory, room)) {
+      boolean taken = runs.taken[label];
+      int ways = priced.glance().mayGo(i, leave, taken, left, j, service, toMode, toMemory, room);
+      if (ways == 0) {
         continue;
       }
       if (need != null) {
         need.next(j);
       }
-      step.visit(i, runs, label, j, service, price, need, next);
+      step.visit(i, runs, label, j, service, price, need, ways, next);
       arrive();
     }
   }

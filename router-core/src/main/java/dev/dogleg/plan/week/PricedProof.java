@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 
 /**
@@ -40,6 +41,9 @@ final class PricedProof {
   private static final int LEAST_PLAIN_RISE = 4_000;
   private static final int FIRST_PLAIN_ROOM = 400;
 
+  /** The search goes on while the best week is dearer than the bound by its so-many-th part. */
+  private static final int WORTH_SEARCHING = 150;
+
   /** Rounds of cuts between two dives. */
   private static final int DIVE_EVERY = 3;
 
@@ -61,6 +65,7 @@ final class PricedProof {
 
   private final MasterProblem seen;
   private final Watch watch;
+  private final Supplier<WeekChoice> search;
   private final List<DayPricer> pricers = new ArrayList<>();
   private final List<WeekCertificate.Search> searches = new ArrayList<>();
   private WeekChoice best;
@@ -75,8 +80,15 @@ final class PricedProof {
    * @param best the best week so far
    * @param stop asked while sets are listed
    * @param watch told of each better week and bound
+   * @param search asked for better weeks while a proof takes long
    */
-  PricedProof(MasterProblem seen, WeekChoice best, BooleanSupplier stop, Watch watch) {
+  PricedProof(
+      MasterProblem seen,
+      WeekChoice best,
+      BooleanSupplier stop,
+      Watch watch,
+      Supplier<WeekChoice> search) {
+    this.search = search;
     this.seen = seen;
     this.best = best;
     this.watch = watch;
@@ -154,16 +166,20 @@ final class PricedProof {
 
   /** A better week from the prices in force, if a dive finds one. */
   private void diveByPrices(int limit, ColumnGeneration cost) {
+    long bound = cost.bound().value();
+    if (ceiling(limit) > bound + bound / WORTH_SEARCHING) {
+      take(limit, search.get());
+    }
     if (cost.bound().value() < ceiling(limit)) {
       ColumnGeneration rest = cost(limit, cost.columns(), cost.cuts());
-      new PlainDive(seen, pricers, rest)
-          .run(ceiling(limit))
-          .filter(week -> week.leftOutCounted() <= limit && week.beats(best))
-          .ifPresent(
-              week -> {
-                best = week;
-                better(week);
-              });
+      new PlainDive(seen, pricers, rest).run(ceiling(limit)).ifPresent(week -> take(limit, week));
+    }
+  }
+
+  private void take(int limit, WeekChoice week) {
+    if (week.leftOutCounted() <= limit && week.beats(best)) {
+      best = week;
+      better(week);
     }
   }
 
@@ -287,7 +303,7 @@ final class PricedProof {
     NodeState some = new NodeState(columns, new boolean[seen.model().size()]);
     BranchTree tree = new BranchTree(seen, limit, known(limit), ceiling(limit), 1, this::better);
     tree.grow(some, List.of(), cost.cuts(), cost.columns());
-    take(tree);
+    Optional.ofNullable(tree.best()).ifPresent(week -> take(limit, week));
   }
 
   /**
@@ -374,7 +390,7 @@ final class PricedProof {
         new BranchTree(listed, limit, known(limit), ceiling, Integer.MAX_VALUE / 4, this::better);
     WeekBound last = bounds.get(bounds.size() - 1);
     tree.grow(NodeState.everything(listed), bounds, cost.cuts(), start(listed.pool(), last));
-    take(tree);
+    Optional.ofNullable(tree.best()).ifPresent(week -> take(limit, week));
     return tree;
   }
 
@@ -391,12 +407,6 @@ final class PricedProof {
 
   private void better(WeekChoice week) {
     watch.tell(week, leftOutBound, costBound);
-  }
-
-  private void take(BranchTree tree) {
-    if (tree.best() != null && tree.best().beats(best)) {
-      best = tree.best();
-    }
   }
 
   private WeekChoice known(int limit) {

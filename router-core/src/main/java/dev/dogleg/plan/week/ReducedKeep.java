@@ -48,7 +48,7 @@ final class ReducedKeep implements SetSweep.Keep {
   }
 
   @Override
-  public boolean mayGo(int i, int a, long cost, boolean taken, int left, int service) {
+  public int mayGo(int i, int a, long cost, boolean taken, int left, int service) {
     return glance.mayGo(
         i, a, taken, left, last, service, mode, gone, room - duals.costScale * cost);
   }

@@ -9,6 +9,11 @@ import dev.dogleg.schedule.RuleModes;
 final class RestGlance {
   private static final int MOST_MODES = 9;
 
+  /** Bits of the ways to a visit: straight there, or by water. */
+  static final int STRAIGHT = 1;
+
+  static final int BY_WATER = 2;
+
   private final RelaxedDay day;
   private final RestLegs legs;
   private final RestTanks tanks;
@@ -87,8 +92,8 @@ final class RestGlance {
   }
 
   /**
-   * Whether a partial day that goes on to a visit may end in time and within a room: asked before
-   * it is known when the van gets there, and at what cost.
+   * The ways by which a partial day that goes on to a visit may end in time and within a room:
+   * asked before it is known when the van gets there, and at what cost.
    *
    * @param i visit left
    * @param a ready to leave it at this second at the earliest
@@ -99,25 +104,29 @@ final class RestGlance {
    * @param mode what rules ask of the rest after it
    * @param gone visits that can not come any more then, one bit each, or some of them
    * @param room most that the drive and the rest may add to the reduced cost, in parts
+   * @return {@link #STRAIGHT} and {@link #BY_WATER}, as far as the day may
    */
-  boolean mayGo(
+  int mayGo(
       int i, int a, boolean taken, int left, int j, int service, int mode, long[] gone, long room) {
     int drive = legs.driveLater(i, j, a);
     if (drive == RestLegs.NO_WAY) {
-      return false;
+      return 0;
     }
     int then = left - tanks.use[j];
     long rest = room - scale * legs.ownPrice(i, j, drive);
+    int ways = 0;
     if (then >= 0 && mayArrive(i, a, a + drive, taken, then, j, service, mode, gone, rest)) {
-      return true;
+      ways = STRAIGHT;
     }
-    if (!tanks.stops || tanks.seconds(i, j) == RestTanks.NO_WAY) {
-      return false;
+    if (!tanks.ways || tanks.seconds(i, j) == RestTanks.NO_WAY) {
+      return ways;
     }
     int arrive = a + tanks.seconds(i, j);
     then = tanks.full() - tanks.use[j];
     rest = room - scale * tanks.price(i, j);
-    return mayArrive(i, a, arrive, taken, then, j, service, mode, gone, rest);
+    return mayArrive(i, a, arrive, taken, then, j, service, mode, gone, rest)
+        ? ways | BY_WATER
+        : ways;
   }
 
   private boolean mayArrive(

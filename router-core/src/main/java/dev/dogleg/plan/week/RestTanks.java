@@ -23,8 +23,11 @@ final class RestTanks {
   /** For each visit the levels it uses. */
   final int[] use;
 
-  /** Whether tanks may be filled on the way. */
+  /** Whether what is left counts and tanks may be filled on the way. */
   final boolean stops;
+
+  /** Whether tanks may be filled on the way, though what is left may not count. */
+  final boolean ways;
 
   private final boolean byFresh;
   private final int tank;
@@ -47,13 +50,14 @@ final class RestTanks {
     tank = byFresh ? terms.freshTank() : terms.greyTank();
     boolean counts = wanted && terms.water() && tank > 0 && (fresh > 0 || grey > 0);
     levels = counts ? LEVELS + 1 : 1;
-    stops = counts && terms.mostStops() > 0;
+    ways = terms.water() && terms.mostStops() > 0;
+    stops = counts && ways;
     if (counts) {
       Arrays.setAll(use, j -> level(byFresh ? terms.fresh(j) : terms.grey(j)));
     }
-    seconds = new int[stops ? n * n : 0];
+    seconds = new int[ways ? n * n : 0];
     price = new long[seconds.length];
-    for (int i = 0; i < n && stops; i++) {
+    for (int i = 0; i < n && ways; i++) {
       for (int j = 0; j < n; j++) {
         seconds[i * n + j] = i == j ? NO_WAY : step.leastByWater(i, j);
         price[i * n + j] = i == j ? 0 : step.leastPriceByWater(i, j);

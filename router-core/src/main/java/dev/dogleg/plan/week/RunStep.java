@@ -216,6 +216,7 @@ final class RunStep {
    * @param extra what rules charge for the step
    * @param need whether the tanks may not last until the end of the day, asked of what was served
    *     so far; null: they last
+   * @param ways the ways to go, see {@link RestGlance#mayGo}
    * @param into receives the runs
    */
   void visit(
@@ -226,6 +227,7 @@ final class RunStep {
       int seconds,
       long extra,
       StopNeed need,
+      int ways,
       RunBuffer into) {
     target = into;
     stopNeed = need;
@@ -246,11 +248,12 @@ final class RunStep {
     fresh = usedFresh + terms.fresh(j);
     grey = madeGrey + terms.grey(j);
     stops = made;
-    if (terms.lasts(fresh, grey)) {
+    if ((ways & RestGlance.STRAIGHT) != 0 && terms.lasts(fresh, grey)) {
       asGoodAsFull();
       direct(i, a, b, c, taken, mayPause, j);
     }
-    if (i < n && made < most && terms.lasts(terms.fresh(j), terms.grey(j))) {
+    boolean byWater = (ways & RestGlance.BY_WATER) != 0 && i < n && made < most;
+    if (byWater && terms.lasts(terms.fresh(j), terms.grey(j))) {
       for (int w = 0; w < wellSeconds.length; w++) {
         if (need != null || filler[(w * n + i) * n + j]) {
           byWater(i, a, b, c, taken, mayPause, j, w, made + 1);

@@ -32,8 +32,8 @@ final class SetSweep {
           }
 
           @Override
-          public boolean mayGo(int i, int a, long cost, boolean taken, int left, int service) {
-            return true;
+          public int mayGo(int i, int a, long cost, boolean taken, int left, int service) {
+            return RestGlance.STRAIGHT | RestGlance.BY_WATER;
           }
 
           @Override
@@ -68,9 +68,10 @@ final class SetSweep {
      * @param taken whether the break is taken
      * @param left what is left of the tanks at the visit before, see {@link #left}
      * @param service seconds of the last visit
-     * @return false: all that would become of it may be missing
+     * @return the ways it goes on by, see {@link RestGlance#mayGo}; what would become of it by
+     *     another may be missing
      */
-    boolean mayGo(int i, int a, long cost, boolean taken, int left, int service);
+    int mayGo(int i, int a, long cost, boolean taken, int left, int service);
 
     /**
      * Asked of every partial day, once those of its set and last visit are compared.
@@ -181,7 +182,8 @@ final class SetSweep {
           need.next(j);
         }
         long price = terms.price(empty, 0, day.n, j, 1);
-        step.visit(day.start(), morning, 0, j, terms.service(day.n, j, 1), price, need, runs);
+        int service = terms.service(day.n, j, 1);
+        step.visit(day.start(), morning, 0, j, service, price, need, RestGlance.STRAIGHT, runs);
         stepsDone++;
         grownBy(empty, 0, j);
         keep.next(grown, j, extra[j]);
@@ -218,8 +220,9 @@ final class SetSweep {
           int service = terms.service(i, j, size + 1);
           int to = level.to(state);
           for (int run = level.from(state); run < to; run++) {
-            if (mayGo(i, run, price, j, service)) {
-              step.visit(i, level.runs, run, j, service, price, need, runs);
+            int ways = mayGo(i, run, price, j, service);
+            if (ways != 0) {
+              step.visit(i, level.runs, run, j, service, price, need, ways, runs);
               stepsDone++;
             }
           }
@@ -229,11 +232,12 @@ final class SetSweep {
     }
   }
 
-  private boolean mayGo(int i, int run, long price, int j, int service) {
+  private int mayGo(int i, int run, long price, int j, int service) {
     RunArena from = level.runs;
     int a = from.a[run];
-    return !step.tooLate(i, a, j, service)
-        && keep.mayGo(i, a, from.c[run] + price, from.taken[run], from.left(keep, run), service);
+    return step.tooLate(i, a, j, service)
+        ? 0
+        : keep.mayGo(i, a, from.c[run] + price, from.taken[run], from.left(keep, run), service);
   }
 
   private void grownBy(long[] rows, int at, int j) {

@@ -49,7 +49,7 @@ final class WarmStart {
   Optional<WeekPlan> plan(Map<String, Integer> known) {
     WeekChoice start = choice(known);
     MasterProblem seen = new MasterProblem(model, new ColumnPool(model.size()), costs, work);
-    PricedProof proof = new PricedProof(seen, start, stop, (best, left, cost) -> {});
+    PricedProof proof = new PricedProof(seen, start, stop, (best, left, cost) -> {}, () -> start);
     WarmLists lists = new WarmLists(warm, model, proof.pricers(), newcomer);
     long bound = warm.bound().scaled();
     if (!lists.find(Math.max(1, bound / FIRST_LOOK), bound)) {

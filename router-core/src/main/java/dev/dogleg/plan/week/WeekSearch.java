@@ -21,6 +21,9 @@ final class WeekSearch {
 
   private static final double LAST_HEAT = 0.05;
 
+  /** Chances at first where the search goes on from its best week, in turn. */
+  private static final double[] AGAIN_HEAT = {1, 0.4, 0.2};
+
   /** What a counted booking left out counts for, likewise. */
   private static final double LEFT_OUT = 3;
 
@@ -42,6 +45,7 @@ final class WeekSearch {
   private final WeekMoves moves;
   private final WeekRuin ruin;
   private long counted;
+  private int again;
   private WeekState now;
   private WeekState best;
 
@@ -67,8 +71,24 @@ final class WeekSearch {
   WeekChoice run(int rounds, Consumer<WeekChoice> progress) {
     first();
     progress.accept(best.choice());
-    double heat = FIRST_HEAT;
-    double cooling = Math.pow(LAST_HEAT / FIRST_HEAT, 1.0 / Math.max(1, rounds));
+    return cool(FIRST_HEAT, rounds, progress);
+  }
+
+  /**
+   * Goes on from the best week found so far.
+   *
+   * @param rounds most rounds
+   * @param progress told of each better week
+   * @return the best week found
+   */
+  WeekChoice goOn(int rounds, Consumer<WeekChoice> progress) {
+    now = new WeekState(best);
+    return cool(AGAIN_HEAT[again++ % AGAIN_HEAT.length], rounds, progress);
+  }
+
+  private WeekChoice cool(double firstHeat, int rounds, Consumer<WeekChoice> progress) {
+    double heat = firstHeat;
+    double cooling = Math.pow(LAST_HEAT / firstHeat, 1.0 / Math.max(1, rounds));
     int pause = Math.max(1, rounds / SETTLED);
     int settled = 0;
     boolean more = days.model().size() > 0;
@@ -190,6 +210,11 @@ final class WeekSearch {
       possible &= days.of(van).settle(week.day(van));
     }
     return possible;
+  }
+
+  /** {@return the count of its work} */
+  WorkCount work() {
+    return work;
   }
 
   /** {@return orders known, by kind} */

@@ -26,6 +26,10 @@ final class WeekSolver {
 
   private static final int ROUNDS_A_BOOKING = 33;
   private static final int SEARCH_VISITS = 120_000;
+
+  /** Rounds when the search goes on beside a proof that takes long. */
+  private static final int MORE_ROUNDS = 4_000;
+
   private static final int COUNT_CUT_ROUNDS = 15;
 
   /** Bookings on one van-day above which a complete pool is not even tried. */
@@ -128,6 +132,15 @@ final class WeekSolver {
     progress.update(week.leftOutCounted(), week.costSixtieths(), noFewer, noCheaper, work.steps());
   }
 
+  /** The best week of a search that has gone on for a while. */
+  private WeekChoice further(WeekSearch search) {
+    WorkCount share = search.work();
+    long before = share.steps();
+    WeekChoice found = search.goOn(MORE_ROUNDS, better -> {});
+    work.count(share.steps() - before);
+    return WeekChoice.of(model, costs, found.sets());
+  }
+
   /** The sets that the search has seen. */
   static MasterProblem seen(WeekModel model, WeekSearch search, SetCosts costs, WorkCount work) {
     ColumnPool pool = new ColumnPool(model.size());
@@ -146,7 +159,9 @@ final class WeekSolver {
     if (few && listAll()) {
       return;
     }
-    PricedProof proof = new PricedProof(seen(model, search, costs, work), best, stop, this::told);
+    PricedProof proof =
+        new PricedProof(
+            seen(model, search, costs, work), best, stop, this::told, () -> further(search));
     proof.run();
     best = proof.best();
     leftOutBound = proof.leftOutBound();
