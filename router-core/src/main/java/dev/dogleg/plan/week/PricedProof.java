@@ -3,7 +3,6 @@ package dev.dogleg.plan.week;
 import dev.dogleg.itinerary.WeekCertificate;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
@@ -114,25 +113,34 @@ final class PricedProof {
     }
     better(best);
     for (int limit = leftOutBound; !seen.work().spent(); limit++) {
-      ColumnGeneration cost = cost(limit, start);
+      ColumnGeneration cost = cost(limit, start, List.of());
       boolean plain = plain();
       boolean found = plain ? overCuts(limit, cost) : overLists(limit, cost);
       if (found || cost.bound() == null || best.leftOutCounted() <= limit) {
         return;
       }
-      if (!plain) {
-        cost.solve();
-        cost.cut(COUNT_CUT_ROUNDS);
-      }
       start = cost.columns();
-      ColumnGeneration again = count(cost.cuts(), start, limit + 1);
-      again.solve();
-      if (limit == leftOutBound && again.bound() != null && again.bound().value() > limit) {
-        leftOutBound = limit + 1;
-        costBound = 0;
-        searches.add(Certificates.tooFew(seen.model(), limit, again.bound()));
+      if (leftOutBound == limit) {
+        if (!plain) {
+          cost.solve();
+          cost.cut(COUNT_CUT_ROUNDS);
+        }
+        exclude(limit, count(cost.cuts(), cost.columns(), limit + 1));
       }
     }
+  }
+
+  /** Tries to show that every week leaves out more; whether it does. */
+  private boolean exclude(int limit, ColumnGeneration count) {
+    count.solve();
+    count.cut(COUNT_CUT_ROUNDS);
+    boolean shown = limit == leftOutBound && count.bound() != null && count.bound().value() > limit;
+    if (shown) {
+      leftOutBound = limit + 1;
+      costBound = 0;
+      searches.add(Certificates.tooFew(seen.model(), limit, count.bound()));
+    }
+    return shown;
   }
 
   /** Whether labels alone tell all there is to tell of every van-day. */
@@ -206,6 +214,11 @@ final class PricedProof {
       if (found || top >= ceiling(limit)) {
         return found;
       }
+      // Dearer weeks are looked at only where some week may leave out so few.
+      boolean open = round == 0 && best.leftOutCounted() > limit;
+      if (open && exclude(limit, count(List.of(), rough.columns(), limit + 1))) {
+        return false;
+      }
       tell(limit, top);
       room *= 2;
     }
@@ -241,7 +254,7 @@ final class PricedProof {
   }
 
   private boolean listed(int limit, WeekBound base, long top, int[] first) {
-    ColumnGeneration cost = cost(limit, first);
+    ColumnGeneration cost = cost(limit, first, List.of());
     cost.solve();
     boolean found = cost.bound() != null && finish(limit, cost, List.of(base), top);
     pricers.forEach(pricer -> pricer.list(null));
@@ -274,10 +287,6 @@ final class PricedProof {
     int counted = seen.model().countedBookings();
     return new ColumnGeneration(
         seen, pricers, true, counted, cuts, start, 4L * (counted + 1), enough);
-  }
-
-  private ColumnGeneration cost(int limit, int[] start) {
-    return cost(limit, start, List.of());
   }
 
   private ColumnGeneration cost(int limit, int[] start, List<RowCut> cuts) {
@@ -389,20 +398,13 @@ final class PricedProof {
     BranchTree tree =
         new BranchTree(listed, limit, known(limit), ceiling, Integer.MAX_VALUE / 4, this::better);
     WeekBound last = bounds.get(bounds.size() - 1);
-    tree.grow(NodeState.everything(listed), bounds, cost.cuts(), start(listed.pool(), last));
+    tree.grow(
+        NodeState.everything(listed),
+        bounds,
+        cost.cuts(),
+        RoomSweep.cheapest(listed.pool(), last, START_COLUMNS));
     Optional.ofNullable(tree.best()).ifPresent(week -> take(limit, week));
     return tree;
-  }
-
-  /** Columns of a room to begin with: some of the cheapest. */
-  private static int[] start(ColumnPool pool, WeekBound bound) {
-    return IntStream.range(0, pool.size())
-        .boxed()
-        .sorted(
-            Comparator.comparingLong((Integer c) -> bound.excess(pool, c)).thenComparingInt(c -> c))
-        .limit(START_COLUMNS)
-        .mapToInt(Integer::intValue)
-        .toArray();
   }
 
   private void better(WeekChoice week) {

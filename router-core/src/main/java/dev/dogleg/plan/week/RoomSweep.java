@@ -1,8 +1,10 @@
 package dev.dogleg.plan.week;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Every set that a better week may hold, given prices of the whole week: those whose excess over
@@ -67,5 +69,23 @@ final class RoomSweep {
   private ListedSets within(VanKind kind, DayPricer pricer) {
     pricer.take(bound.prices(), false);
     return pricer.within(Math.addExact(bound.least(kind.number()), room), mostSets);
+  }
+
+  /**
+   * Columns of a room to begin with.
+   *
+   * @param pool the room's columns
+   * @param bound tells reduced costs
+   * @param most number of columns
+   * @return those of the least reduced cost
+   */
+  static int[] cheapest(ColumnPool pool, WeekBound bound, int most) {
+    return IntStream.range(0, pool.size())
+        .boxed()
+        .sorted(
+            Comparator.comparingLong((Integer c) -> bound.excess(pool, c)).thenComparingInt(c -> c))
+        .limit(most)
+        .mapToInt(Integer::intValue)
+        .toArray();
   }
 }
