@@ -61,6 +61,16 @@ public record DayShift(
   }
 
   /**
+   * The same shift with another break.
+   *
+   * @param other the break; empty: none
+   * @return the shift
+   */
+  public DayShift resting(Optional<BreakRule> other) {
+    return new DayShift(groomerId, vanId, day, startPlace, endPlace, hours, overtimeSeconds, other);
+  }
+
+  /**
    * The same shift with less overtime.
    *
    * @param latest the end place is reached by then, if that is earlier than the shift allows; the

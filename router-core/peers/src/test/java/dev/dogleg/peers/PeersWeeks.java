@@ -1,6 +1,5 @@
 package dev.dogleg.peers;
 
-import dev.dogleg.itinerary.DayShift;
 import dev.dogleg.itinerary.DayTerms;
 import dev.dogleg.itinerary.WeekDay;
 import dev.dogleg.itinerary.WeekRequest;
@@ -68,18 +67,6 @@ final class PeersWeeks {
   }
 
   private static WeekDay withoutBreak(WeekDay day) {
-    DayShift shift = day.shift();
-    return new WeekDay(
-        new DayShift(
-            shift.groomerId(),
-            shift.vanId(),
-            shift.day(),
-            shift.startPlace(),
-            shift.endPlace(),
-            shift.hours(),
-            shift.overtimeSeconds(),
-            Optional.empty()),
-        day.travel(),
-        DayTerms.NONE);
+    return new WeekDay(day.shift().resting(Optional.empty()), day.travel(), DayTerms.NONE);
   }
 }

@@ -2,7 +2,6 @@ package dev.dogleg.peers;
 
 import dev.dogleg.itinerary.BreakRule;
 import dev.dogleg.itinerary.DayChoice;
-import dev.dogleg.itinerary.DayShift;
 import dev.dogleg.itinerary.Visit;
 import dev.dogleg.itinerary.WeekBooking;
 import dev.dogleg.itinerary.WeekDay;
@@ -43,7 +42,10 @@ final class PoolWeeks {
     SplittableRandom random = new SplittableRandom(seed);
     List<WeekDay> days = new ArrayList<>();
     for (WeekDay day : week.days()) {
-      days.add(kind.rest ? new WeekDay(resting(day.shift()), day.travel(), day.terms()) : day);
+      days.add(
+          kind.rest
+              ? new WeekDay(day.shift().resting(Optional.of(REST)), day.travel(), day.terms())
+              : day);
     }
     List<WeekBooking> bookings = new ArrayList<>();
     for (WeekBooking booking : week.bookings()) {
@@ -62,17 +64,5 @@ final class PoolWeeks {
     }
     long leftOut = counted ? 0 : 60L * (600 + random.nextInt(3600));
     return new WeekBooking(booking.id(), counted, leftOut, choices);
-  }
-
-  private static DayShift resting(DayShift shift) {
-    return new DayShift(
-        shift.groomerId(),
-        shift.vanId(),
-        shift.day(),
-        shift.startPlace(),
-        shift.endPlace(),
-        shift.hours(),
-        shift.overtimeSeconds(),
-        Optional.of(REST));
   }
 }
