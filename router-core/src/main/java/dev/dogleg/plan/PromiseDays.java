@@ -15,10 +15,10 @@ import java.util.Optional;
  * together.
  *
  * <p>Maintainers: odds are not additive along a day, so they are added to finished orders only.
- * Every order whose cost alone lies below the best sum so far is looked at, depth first, cheapest
- * leg first, cut off by the least legs still to drive (Held and Karp 1962); odds are 0 or more, so
- * no other order can be better. Each order has its stated timing ({@code docs/TIMING.md}). One
- * thread.
+ * Every order whose cost alone lies below the best sum so far is looked at, depth first, the most
+ * hopeful visit first, cut off where the rest comes too late or costs too much ({@link
+ * SubsetBound}); odds are 0 or more, so no other order can be better. Each order has its stated
+ * timing ({@code docs/TIMING.md}). One thread.
  */
 public final class PromiseDays {
   /** Orders of one set whose cost is reckoned, after which its best is not proven. */
@@ -29,7 +29,7 @@ public final class PromiseDays {
   private final OrderCost costs;
   private final DayTiming timing;
   private final PromiseOdds odds;
-  private final LeastLegs legs;
+  private final LegRows rows;
 
   /**
    * A best day.
@@ -68,7 +68,7 @@ public final class PromiseDays {
     sets = new SetDays(day);
     costs = new OrderCost(day);
     timing = new DayTiming(day);
-    legs = new LeastLegs(day);
+    rows = new LegRows(day);
     odds = new PromiseOdds(request);
   }
 
@@ -89,10 +89,20 @@ public final class PromiseDays {
     return Optional.of(orders.best());
   }
 
+  private SubsetBound bound(int[] visits) {
+    DayModel part = day.part(visits);
+    int[] node = Arrays.copyOf(visits, visits.length + 2);
+    node[visits.length] = day.start();
+    node[visits.length + 1] = day.end();
+    LeastLegs legs = new LeastLegs(part, rows, node);
+    WorkMeter unlimited = new WorkMeter(Long.MAX_VALUE, () -> false);
+    return new SubsetBound(part, new DayValue(part, true), legs, 0, unlimited);
+  }
+
   /** Orders of one set. */
   private final class Orders {
     private final int[] visits;
-    private final long[] rest;
+    private final SubsetBound bound;
     private final int[] order;
     private final boolean proven;
     private final long floor;
@@ -110,12 +120,12 @@ public final class PromiseDays {
       floor = cheapest.costSixtieths();
       sum = Long.MAX_VALUE;
       take(cheapest.order(), cheapest.costSixtieths());
-      rest = sum > floor ? leastRest() : new long[0];
+      bound = sum > floor && proven ? bound(visits) : null;
     }
 
     void run() {
-      if (rest.length > 0 && proven) {
-        next(0, 0, 0);
+      if (bound != null) {
+        next(0, 0, day.from(), 0);
       }
     }
 
@@ -140,43 +150,21 @@ public final class PromiseDays {
       }
     }
 
-    /** Least legs from a visit through all of a set of others to the end, by (set, visit). */
-    private long[] leastRest() {
-      int n = visits.length;
-      long[] least = new long[n * (1 << n)];
-      for (int set = 0; set < 1 << n; set++) {
-        for (int i = 0; i < n; i++) {
-          long value = DayValue.NONE;
-          if (set == 0) {
-            value = legs.price(visits[i], day.end());
-          }
-          for (int j = 0; j < n; j++) {
-            if ((set >> j & 1) != 0 && j != i) {
-              long rest = least[(set & ~(1 << j)) * n + j];
-              value = Math.min(value, legs.price(visits[i], visits[j]) + rest);
-            }
-          }
-          least[set * n + i] = Math.min(value, DayValue.NONE);
-        }
-      }
-      return least;
-    }
-
-    private void next(int length, int served, long spent) {
+    /** Goes on from a prefix that costs at least {@code spent} and is ready no earlier. */
+    private void next(int length, int served, int ready, long spent) {
       int n = visits.length;
       if (length == n) {
         whole();
         return;
       }
       long[] hopes = new long[n];
-      Arrays.fill(hopes, Long.MAX_VALUE);
-      int from = length == 0 ? day.start() : visits[order[length - 1]];
-      int all = (1 << n) - 1;
+      int from = length == 0 ? n : order[length - 1];
       for (int j = 0; j < n; j++) {
-        if ((served >> j & 1) == 0) {
-          int left = all & ~served & ~(1 << j);
-          hopes[j] = spent + legs.price(from, visits[j]) + rest[left * n + j];
-        }
+        int left = (served >> j & 1) == 0 ? bound.ready(served, from, ready, j) : day.latestEnd();
+        hopes[j] =
+            left < day.latestEnd()
+                ? spent + bound.price(served, from, ready, j) + bound.rest(served | 1 << j, j, left)
+                : sum;
       }
       for (int tried = length; tried < n; tried++) {
         int j = 0;
@@ -188,7 +176,11 @@ public final class PromiseDays {
         }
         hopes[j] = Long.MAX_VALUE;
         order[length] = j;
-        next(length + 1, served | 1 << j, spent + legs.price(from, visits[j]));
+        next(
+            length + 1,
+            served | 1 << j,
+            bound.ready(served, from, ready, j),
+            spent + bound.price(served, from, ready, j));
       }
     }
 

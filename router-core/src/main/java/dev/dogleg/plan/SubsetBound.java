@@ -140,15 +140,52 @@ final class SubsetBound implements CompletionBound {
   }
 
   private void reach(int i, int ready, long cost, int j, int state, int place) {
-    int arrive = ready + legs.seconds(i, j, ready);
-    int latestArrival = model.latestArrival(j);
-    if (arrive <= latestArrival) {
-      int service = free ? model.service(j) : terms.service(i, j, place);
-      int next = Math.max(arrive, model.earliestService(j)) + service;
+    int next = readyAt(i, ready, j, place);
+    if (next < NEVER) {
       earliest[state] = Math.min(earliest[state], next);
-      int leave = Math.max(ready, latestArrival - legs.seconds(i, j));
-      spent[state] = Math.min(spent[state], cost + legs.price(i, j, ready, leave));
+      spent[state] = Math.min(spent[state], cost + legPrice(i, ready, j));
     }
+  }
+
+  /** {@return first second at which {@code j} can be left after {@code i}; NEVER if too late} */
+  private int readyAt(int i, int ready, int j, int place) {
+    int arrive = ready + legs.seconds(i, j, ready);
+    if (arrive > model.latestArrival(j)) {
+      return NEVER;
+    }
+    int service = free ? model.service(j) : terms.service(i, j, place);
+    return Math.max(arrive, model.earliestService(j)) + service;
+  }
+
+  private long legPrice(int i, int ready, int j) {
+    int leave = Math.max(ready, model.latestArrival(j) - legs.seconds(i, j));
+    return legs.price(i, j, ready, leave);
+  }
+
+  /**
+   * First second at which a visit can be left that follows a set and its last visit.
+   *
+   * @param set visits served, as bits; none at the start
+   * @param last the last of them; the number of visits at the start
+   * @param ready first second at which that door can be left
+   * @param j the visit to follow
+   * @return the second; above the day's end where it may not follow, or not in time
+   */
+  int ready(int set, int last, int ready, int j) {
+    return may(set, last, j) ? readyAt(last, ready, j, Integer.bitCount(set) + 1) : NEVER;
+  }
+
+  /** {@return least price of that step, where it may be made} */
+  long price(int set, int last, int ready, int j) {
+    return stepPrice(set, last, j) + legPrice(last, ready, j);
+  }
+
+  /** {@return least value of the rest after a set and its last visit, whose door is left then} */
+  long rest(int set, int last, int ready) {
+    int state = states.of(set, last);
+    return ready > latest[state]
+        ? DayValue.NONE
+        : withEnd(rest[state], Math.max(ready, earliest[state]) + restSeconds[state], true);
   }
 
   /** {@return the states it knows} */
