@@ -35,6 +35,12 @@ final class RestFloor {
   /** By break, visit and cell: whether it was looked at. */
   private final boolean[][] seen;
 
+  /** By break, visit and cell: the least of all best rests. */
+  private final long[][] low;
+
+  /** The greatest of all second best rests of the cell being looked at, or more. */
+  private long high;
+
   /** An empty floor; {@link #fill} before use. */
   RestFloor(RestLegs legs, RestTanks tanks, RuleModes modes) {
     this.legs = legs;
@@ -49,6 +55,7 @@ final class RestFloor {
     other = new long[2][n * cells * lanes];
     next = new int[2][n * cells * lanes];
     seen = new boolean[2][n * cells];
+    low = new long[2][n * cells];
   }
 
   /**
@@ -63,6 +70,7 @@ final class RestFloor {
       Arrays.fill(other[free], RelaxedDay.NEVER);
       Arrays.fill(next[free], NOBODY);
       Arrays.fill(seen[free], false);
+      Arrays.fill(low[free], RelaxedDay.NEVER);
     }
     for (int k = cells - 1; k >= 0; k--) {
       boolean again = true;
@@ -70,8 +78,8 @@ final class RestFloor {
       for (int turn = 0; again && turn <= n; turn++) {
         again = false;
         for (int free = 1; free >= 0; free--) {
-          for (int i = 0; legs.matters(k, free) && i < n; i++) {
-            again |= fill(i, k, free, worth, scale);
+          for (int i = 0; i < n; i++) {
+            again |= legs.matters(i, k, free) && fill(i, k, free, worth, scale);
           }
         }
       }
@@ -87,6 +95,7 @@ final class RestFloor {
       System.arraycopy(next[free], at + lanes, next[free], at, lanes);
     }
     seen[free][i * cells + k] = true;
+    high = greatest(other[free], at);
     long end = legs.end(i, k, free);
     for (int mode = 0; end < RelaxedDay.NEVER && mode < modes.size(); mode++) {
       long price = modes.endPrice(mode);
@@ -110,7 +119,29 @@ final class RestFloor {
         sameCell |= hops(i, k, free, start, j, 1, true, worth, scale);
       }
     }
+    low[free][i * cells + k] = least(best[free], at);
     return sameCell;
+  }
+
+  private long greatest(long[] values, int at) {
+    long greatest = Long.MIN_VALUE;
+    for (int lane = at; lane < at + lanes; lane++) {
+      greatest = Math.max(greatest, values[lane]);
+    }
+    return greatest;
+  }
+
+  private long least(long[] values, int at) {
+    long least = RelaxedDay.NEVER;
+    for (int lane = at; lane < at + lanes; lane++) {
+      least = Math.min(least, values[lane]);
+    }
+    return least;
+  }
+
+  /** Whether a rest may better another, whatever rules ask and tanks hold. */
+  private boolean helps(int j, int k, int to, int freeThen, long value) {
+    return to == k || low[freeThen][j * cells + to] + value < high;
   }
 
   /** A leg left at a time or within a cell of it, straight or by water. */
@@ -130,14 +161,18 @@ final class RestFloor {
       int ready = legs.ready(i, j, leave + seconds, breakThere);
       if (ready != RestLegs.NO_WAY) {
         long value = scale * legs.price(i, j, seconds) - worth[j];
-        sameCell = straight(i, k, free, j, legs.cellOf(ready), freeThen, value, scale);
+        int to = legs.cellOf(j, ready);
+        sameCell =
+            helps(j, k, to, freeThen, value) && straight(i, k, free, j, to, freeThen, value, scale);
       }
     }
     if (tanks.stops && tanks.seconds(i, j) != RestTanks.NO_WAY) {
       int ready = legs.ready(i, j, leave + tanks.seconds(i, j), breakThere);
       if (ready != RestLegs.NO_WAY) {
         long value = scale * (tanks.price(i, j) + legs.toll(i, j)) - worth[j];
-        sameCell |= byWater(i, k, free, j, legs.cellOf(ready), freeThen, value, scale);
+        int to = legs.cellOf(j, ready);
+        sameCell |=
+            helps(j, k, to, freeThen, value) && byWater(i, k, free, j, to, freeThen, value, scale);
       }
     }
     return sameCell;
@@ -242,7 +277,7 @@ final class RestFloor {
    */
   long of(int i, int before, int a, boolean taken, int mode, int level) {
     int free = taken || !day.hasBreak ? 1 : 0;
-    return after(before, i, legs.cellOf(a), free, mode * levels + level);
+    return after(before, i, legs.cellOf(i, a), free, mode * levels + level);
   }
 
   /**

@@ -1,6 +1,7 @@
 package dev.dogleg.plan.week;
 
 import dev.dogleg.schedule.StepTerms;
+import java.util.Arrays;
 
 /**
  * The legs of a relaxed day for floors of its rests: time cut into cells, and for each leg the
@@ -26,6 +27,9 @@ final class RestLegs {
 
   final int cells;
   private final int cellBits;
+
+  /** By visit: nobody is ready to leave it in an earlier cell. */
+  private final int[] firstCell;
 
   /** By leg: what rules charge at least for it. */
   private final long[] toll;
@@ -64,6 +68,7 @@ final class RestLegs {
     drive = new int[n * (n + 1) * slots];
     later = new int[drive.length];
     latest = new int[n * (n + 1)];
+    firstCell = firstCells();
     toll = new long[latest.length];
     length = new long[latest.length];
     service = new int[latest.length];
@@ -72,6 +77,33 @@ final class RestLegs {
         describe(i, j, terms);
       }
     }
+  }
+
+  /**
+   * For each visit the cell in which it may be left at the earliest, whatever was served before.
+   */
+  private int[] firstCells() {
+    int[] ready = new int[n];
+    for (int j = 0; j < n; j++) {
+      ready[j] = day.legs.reaches(day.start(), j) ? ready(day.start(), day.from, j) : day.latestEnd;
+    }
+    boolean sooner = true;
+    while (sooner) {
+      sooner = false;
+      for (int j = 0; j < n; j++) {
+        for (int i = 0; i < n; i++) {
+          if (day.legs.reaches(i, j) && ready(i, ready[i], j) < ready[j]) {
+            ready[j] = ready(i, ready[i], j);
+            sooner = true;
+          }
+        }
+      }
+    }
+    return Arrays.stream(ready).map(each -> cellOf(Math.min(each, day.latestEnd))).toArray();
+  }
+
+  private int ready(int i, int leave, int j) {
+    return Math.max(leave + day.legs.least(i, j), day.open[j]) + day.service[j];
   }
 
   /** Tabulates a leg to a visit, or (n) to the end of the day. */
@@ -111,9 +143,13 @@ final class RestLegs {
     latest[leg] = Math.min(day.leaveBy[i], arriveBy - day.legs.least(i, node));
   }
 
-  /** {@return the cell of a second} */
-  int cellOf(int second) {
+  private int cellOf(int second) {
     return (second - day.from) >> cellBits;
+  }
+
+  /** {@return the cell in which a visit is left that somebody is ready to leave at a second} */
+  int cellOf(int i, int second) {
+    return Math.max(firstCell[i], cellOf(second));
   }
 
   /** {@return the first second of a cell} */
@@ -128,8 +164,12 @@ final class RestLegs {
     return Math.min(first, last);
   }
 
-  /** Whether the van can be there so in a cell with the break behind (1) or ahead (0). */
-  boolean matters(int k, int free) {
+  /** Whether the van can be at a visit so in a cell with the break behind (1) or ahead (0). */
+  boolean matters(int i, int k, int free) {
+    return k >= firstCell[i] && matters(k, free);
+  }
+
+  private boolean matters(int k, int free) {
     if (!day.hasBreak) {
       return free == 1;
     }
