@@ -118,7 +118,7 @@ public final class WarmWeek {
     WeekSearch search = new WeekSearch(model, costs, request.seed(), share);
     WeekChoice best = search.run(WeekSolver.searchRounds(model.size()), week -> {});
     work.count(share.steps());
-    MasterProblem seen = WeekSolver.seen(model, search, costs, work);
+    MasterProblem seen = WeekSolver.seen(model, search.orders(), costs, work);
     List<DayPricer> pricers =
         model.kinds().stream().map(kind -> new DayPricer(kind, MOST_LABELS, stop)).toList();
     long wayOut = 4 * Math.max(best.costSixtieths(), 1L << 12);

@@ -108,10 +108,9 @@ final class WeekSolver {
   }
 
   private void searchAndProve() {
-    WorkCount share = new WorkCount(Math.max(1, request.effort() / 4), work::signalledNow);
-    WeekSearch search = new WeekSearch(model, costs, request.seed(), share);
+    FirstSearch search = new FirstSearch(model, costs, request.seed(), request.effort() / 4, stop);
     WeekChoice found = search.run(searchRounds(model.size()), this::better);
-    work.count(share.steps());
+    work.count(search.steps());
     best = WeekChoice.of(model, costs, found.sets());
     if (model.size() > 0) {
       prove(search);
@@ -141,27 +140,39 @@ final class WeekSolver {
     return WeekChoice.of(model, costs, found.sets());
   }
 
-  /** The sets that the search has seen. */
-  static MasterProblem seen(WeekModel model, WeekSearch search, SetCosts costs, WorkCount work) {
+  /** The sets that searches have seen. */
+  static MasterProblem seen(
+      WeekModel model, List<KnownOrders> all, SetCosts costs, WorkCount work) {
     ColumnPool pool = new ColumnPool(model.size());
-    for (KnownOrders orders : search.orders()) {
+    KnownSets known = new KnownSets(pool, model.kinds().size());
+    for (KnownOrders orders : all) {
       VanKind kind = orders.kind();
+      known.meet();
       for (KnownOrders.Known day : orders.inOrder()) {
         int[] bookings = Arrays.stream(day.order()).map(kind::booking).sorted().toArray();
-        pool.add(kind.number(), bookings, day.cost(), ColumnPool.Known.GUESS);
+        Integer old = known.column(kind.number(), BookingSet.of(bookings));
+        if (old == null) {
+          pool.add(kind.number(), bookings, day.cost(), ColumnPool.Known.GUESS);
+        } else {
+          pool.lower(old, day.cost(), ColumnPool.Known.GUESS);
+        }
       }
     }
     return new MasterProblem(model, pool, costs, work);
   }
 
-  private void prove(WeekSearch search) {
+  private void prove(FirstSearch search) {
     boolean few = model.kinds().stream().allMatch(kind -> kind.size() <= FEW_ON_A_DAY);
     if (few && listAll()) {
       return;
     }
     PricedProof proof =
         new PricedProof(
-            seen(model, search, costs, work), best, stop, this::told, () -> further(search));
+            seen(model, search.orders(), costs, work),
+            best,
+            stop,
+            this::told,
+            () -> further(search.better()));
     proof.run();
     best = proof.best();
     leftOutBound = proof.leftOutBound();
