@@ -85,9 +85,11 @@ final class DayPricer {
     near = new NearVisits(day, day.n <= FEW_VISITS ? MUCH_MEMORY : MEMORY);
     load = new DayLoad(kind);
     step = new RunStep(kind);
-    rough = RestGlance.rough(day, step);
-    fine = RestGlance.fine(day, step);
-    forCounts = RestGlance.counting(day, step);
+    RestLegs legs = new RestLegs(day, step.terms());
+    RestTanks tanks = new RestTanks(day, step, true);
+    rough = RestGlance.rough(legs, step);
+    fine = RestGlance.fine(legs, step, tanks);
+    forCounts = RestGlance.counting(legs, step, tanks);
     open = new StillOpen(day, step);
     stops = new StopNeed(kind);
     exact = new OrderCost(kind.model());

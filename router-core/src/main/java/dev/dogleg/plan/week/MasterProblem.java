@@ -3,6 +3,9 @@ package dev.dogleg.plan.week;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
 
 /**
  * A week to be put together from a pool.
@@ -26,14 +29,18 @@ record MasterProblem(WeekModel model, ColumnPool pool, SetCosts costs, WorkCount
   /** Asks the exact cost of a column. */
   void settle(int column) {
     if (!pool.isExact(column)) {
-      VanKind kind = model.kinds().get(pool.kind(column));
-      int[] bookings = pool.bookings(column);
-      int[] locals = new int[bookings.length];
-      for (int k = 0; k < locals.length; k++) {
-        locals[k] = kind.local(bookings[k]);
-      }
-      pool.settle(column, costs.least(kind, locals));
+      pool.settle(column, exactCost(column));
     }
+  }
+
+  private long exactCost(int column) {
+    VanKind kind = model.kinds().get(pool.kind(column));
+    int[] bookings = pool.bookings(column);
+    int[] locals = new int[bookings.length];
+    for (int k = 0; k < locals.length; k++) {
+      locals[k] = kind.local(bookings[k]);
+    }
+    return costs.least(kind, locals);
   }
 
   /**
@@ -45,14 +52,25 @@ record MasterProblem(WeekModel model, ColumnPool pool, SetCosts costs, WorkCount
    * @return whether the LP is another one now
    */
   boolean settleUsed(int[] columns, double[] use, boolean counting) {
+    int[] open =
+        IntStream.range(0, columns.length)
+            .filter(j -> use[j] > USED && !pool.isExact(columns[j]))
+            .map(j -> columns[j])
+            .toArray();
+    // Kinds are asked side by side; the pool is changed by one thread.
+    Map<Integer, Long> exact = new ConcurrentHashMap<>();
+    model.kinds().parallelStream()
+        .forEach(
+            kind ->
+                Arrays.stream(open)
+                    .filter(column -> pool.kind(column) == kind.number())
+                    .forEach(column -> exact.put(column, exactCost(column))));
     boolean changed = false;
-    for (int j = 0; j < columns.length; j++) {
-      if (use[j] > USED && !pool.isExact(columns[j])) {
-        long before = pool.cost(columns[j]);
-        settle(columns[j]);
-        long after = pool.cost(columns[j]);
-        changed |= counting ? after >= RelaxedDay.NEVER : after != before;
-      }
+    for (int column : open) {
+      long before = pool.cost(column);
+      long after = exact.get(column);
+      pool.settle(column, after);
+      changed |= counting ? after >= RelaxedDay.NEVER : after != before;
     }
     return changed;
   }

@@ -23,29 +23,28 @@ final class RestGlance {
   private long scale;
   private boolean known;
 
-  private RestGlance(RelaxedDay day, RunStep step, RestTanks tanks, RuleModes modes) {
-    this.day = day;
+  private RestGlance(RestLegs legs, RunStep step, RestTanks tanks, RuleModes modes) {
+    this.legs = legs;
     this.tanks = tanks;
     this.modes = modes;
-    legs = new RestLegs(day, step.terms());
+    day = legs.day;
     floor = new RestFloor(legs, tanks, modes);
     fill = new RestFill(day, step.terms());
   }
 
   /** One that is soon ready and lets much pass; {@link #remember} before use. */
-  static RestGlance rough(RelaxedDay day, RunStep step) {
-    return new RestGlance(day, step, new RestTanks(day, step, false), step.terms().modes(1));
+  static RestGlance rough(RestLegs legs, RunStep step) {
+    return new RestGlance(legs, step, new RestTanks(legs.day, step, false), step.terms().modes(1));
   }
 
   /** One that knows tanks, for prices by which costs do not count; {@link #remember} before use. */
-  static RestGlance counting(RelaxedDay day, RunStep step) {
-    return new RestGlance(day, step, new RestTanks(day, step, true), step.terms().modes(1));
+  static RestGlance counting(RestLegs legs, RunStep step, RestTanks tanks) {
+    return new RestGlance(legs, step, tanks, step.terms().modes(1));
   }
 
   /** One that knows tanks and rules; {@link #remember} before use. */
-  static RestGlance fine(RelaxedDay day, RunStep step) {
-    return new RestGlance(
-        day, step, new RestTanks(day, step, true), step.terms().modes(MOST_MODES));
+  static RestGlance fine(RestLegs legs, RunStep step, RestTanks tanks) {
+    return new RestGlance(legs, step, tanks, step.terms().modes(MOST_MODES));
   }
 
   /** The prices have changed. */

@@ -11,7 +11,7 @@ import java.util.Map;
 /**
  * Exact costs of serving just a set on a van-day, by the day engine, remembered once asked for; a
  * set that cannot be served costs {@link RelaxedDay#NEVER}. Where promises have a price, the odds
- * of the finished day are part of it. One thread.
+ * of the finished day are part of it. One thread a kind of van-day.
  */
 final class SetCosts {
   private static final long EFFORT = 2_000_000;
@@ -25,13 +25,18 @@ final class SetCosts {
 
   private static final Cost NEVER = new Cost(RelaxedDay.NEVER, RelaxedDay.NEVER);
 
-  private final Map<VanKind, Map<BookingSet, Cost>> known = new HashMap<>();
-  private final Map<VanKind, SetDays> engines = new HashMap<>();
+  /** What is known of one kind of van-day, and its engine once it was needed. */
+  private static final class OfKind {
+    private final Map<BookingSet, Cost> known = new HashMap<>();
+    private SetDays engine;
+  }
+
+  private final Map<VanKind, OfKind> kinds = new HashMap<>();
   private final WorkCount work;
 
   SetCosts(WeekModel model, WorkCount work) {
     this.work = work;
-    model.kinds().forEach(kind -> known.put(kind, new HashMap<>()));
+    model.kinds().forEach(kind -> kinds.put(kind, new OfKind()));
   }
 
   /** {@return cost of the best day known for a set of local bookings, extra prices included} */
@@ -45,12 +50,14 @@ final class SetCosts {
   }
 
   private Cost cost(VanKind kind, int[] locals) {
-    return locals.length == 0
-        ? new Cost(0, 0)
-        : known.get(kind).computeIfAbsent(BookingSet.of(locals), set -> exact(kind, locals));
+    if (locals.length == 0) {
+      return new Cost(0, 0);
+    }
+    OfKind own = kinds.get(kind);
+    return own.known.computeIfAbsent(BookingSet.of(locals), set -> exact(kind, own, locals));
   }
 
-  private Cost exact(VanKind kind, int[] set) {
+  private Cost exact(VanKind kind, OfKind own, int[] set) {
     int[] locals = set.clone();
     Arrays.sort(locals);
     work.count(STEPS);
@@ -62,8 +69,10 @@ final class SetCosts {
           .orElse(NEVER);
     }
     if (locals.length <= SetDays.MOST) {
-      SetDays.Bounds bounds =
-          engines.computeIfAbsent(kind, k -> new SetDays(k.model())).bounds(locals, EFFORT);
+      if (own.engine == null) {
+        own.engine = new SetDays(kind.model());
+      }
+      SetDays.Bounds bounds = own.engine.bounds(locals, EFFORT);
       if (bounds.least() >= SetDays.NEVER) {
         return NEVER;
       }

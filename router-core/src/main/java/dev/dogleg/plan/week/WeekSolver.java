@@ -24,7 +24,7 @@ final class WeekSolver {
   /** Most rounds of the first search, by three measures: the proof finds better weeks itself. */
   private static final int SEARCH_ROUNDS = 1_000;
 
-  private static final int ROUNDS_A_BOOKING = 33;
+  private static final int ROUNDS_A_BOOKING = 20;
   private static final int SEARCH_VISITS = 120_000;
 
   /** Rounds when the search goes on beside a proof that takes long. */

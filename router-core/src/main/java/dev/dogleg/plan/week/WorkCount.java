@@ -2,7 +2,10 @@ package dev.dogleg.plan.week;
 
 import java.util.function.BooleanSupplier;
 
-/** Counts solver steps, and says when to stop: at a count (repeatable) or on a signal (not). */
+/**
+ * Counts solver steps, and says when to stop: at a count (repeatable) or on a signal (not). Several
+ * threads may count.
+ */
 final class WorkCount {
   private final long limit;
   private final BooleanSupplier signal;
@@ -15,7 +18,7 @@ final class WorkCount {
   }
 
   /** Counts steps and looks at the signal. */
-  void count(long more) {
+  synchronized void count(long more) {
     steps += more;
     signalled = signalled || signal.getAsBoolean();
   }
