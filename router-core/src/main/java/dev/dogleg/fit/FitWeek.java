@@ -28,7 +28,11 @@ import java.util.stream.IntStream;
  * <p>Made once, then read only: any number of threads may ask. The map is not read again.
  */
 public final class FitWeek {
+  private final AskedDays calls;
+
+  /** Without those who may be asked about. */
   private final WeekRequest week;
+
   private final Map<String, Integer> placed;
   private final Set<String> fixed;
   private final List<PlannedVanDay> days;
@@ -40,6 +44,7 @@ public final class FitWeek {
   private final Optional<WarmWeek> warm;
 
   private FitWeek(FitWeek other, Optional<WarmWeek> warm) {
+    calls = other.calls;
     week = other.week;
     placed = other.placed;
     fixed = other.fixed;
@@ -48,8 +53,9 @@ public final class FitWeek {
     this.warm = warm;
   }
 
-  private FitWeek(WeekRequest week, Map<String, Integer> placed, Set<String> fixed) {
-    this.week = week;
+  private FitWeek(AskedDays calls, Map<String, Integer> placed, Set<String> fixed) {
+    this.calls = calls;
+    week = calls.without();
     warm = Optional.empty();
     memories = new ArrayList<>();
     week.days().forEach(day -> memories.add(remembered(day)));
@@ -60,8 +66,9 @@ public final class FitWeek {
             week.days().size(), number -> PlannedVanDay.of(week, number, visits(number)));
   }
 
-  private FitWeek(FitWeek before, Map<String, Integer> placed, int changed) {
-    week = before.week;
+  private FitWeek(FitWeek before, String id, Map<String, Integer> placed, int changed) {
+    calls = before.calls.and(id);
+    week = calls.without();
     warm = Optional.empty();
     memories = before.memories;
     this.placed = Map.copyOf(placed);
@@ -70,16 +77,22 @@ public final class FitWeek {
         before.days.stream()
             .map(
                 day ->
-                    day.number() == changed
-                        ? PlannedVanDay.of(week, changed, visits(changed))
+                    day.number() == changed || !sameRules(before.week.days(), day.number())
+                        ? PlannedVanDay.of(week, day.number(), visits(day.number()))
                         : day)
             .toList();
+  }
+
+  /** Whether a van-day has the rules that it has while nobody calls. */
+  private boolean sameRules(List<WeekDay> others, int number) {
+    return week.days().get(number).terms().rules().equals(others.get(number).terms().rules());
   }
 
   /**
    * Prepares a week: each van-day is planned with the visits that it has.
    *
-   * @param week the week's request; bookings that the plan does not have are passed over
+   * @param week the week's request; bookings that the plan does not have are passed over, but its
+   *     rules speak of them
    * @param placed number of the van-day that serves a booking, by id; each one of its choices
    * @param fixed ids of bookings that keep their van-day in tier B: told and locked ones
    * @return the prepared week
@@ -87,6 +100,28 @@ public final class FitWeek {
    *     van-day cannot serve what it has
    */
   public static FitWeek of(WeekRequest week, Map<String, Integer> placed, Set<String> fixed) {
+    return of(week, placed, fixed, Set.of());
+  }
+
+  /**
+   * Prepares a week in which newcomers stand whom rules know already. Each is asked about as if the
+   * others had not called: until then a group that must be served together is whole without them.
+   *
+   * @param week the week's request
+   * @param placed number of the van-day that serves a booking, by id; each one of its choices
+   * @param fixed ids of bookings that keep their van-day in tier B: told and locked ones
+   * @param asked ids of bookings that may be asked about; none is placed
+   * @return the prepared week
+   * @throws IllegalArgumentException where a booking is unknown or has no such choice, or where a
+   *     van-day cannot serve what it has
+   */
+  public static FitWeek of(
+      WeekRequest week, Map<String, Integer> placed, Set<String> fixed, Set<String> asked) {
+    for (String id : asked) {
+      if (placed.containsKey(id)) {
+        throw new IllegalArgumentException("already in the plan: " + id);
+      }
+    }
     Map<String, Integer> open = new HashMap<>(placed);
     for (WeekBooking booking : week.bookings()) {
       Integer day = open.remove(booking.id());
@@ -97,7 +132,7 @@ public final class FitWeek {
     if (!open.isEmpty()) {
       throw new IllegalArgumentException("bookings that the week has not: " + open.keySet());
     }
-    return new FitWeek(week, placed, fixed);
+    return new FitWeek(new AskedDays(week, asked), placed, fixed);
   }
 
   /**
@@ -138,7 +173,8 @@ public final class FitWeek {
    * This week without one of its bookings, which may then be asked about like a newcomer.
    *
    * @param bookingId a booking that the plan has
-   * @return the week; the van-day that had the booking is planned anew, no other
+   * @return the week; only the van-day that had the booking, and days whose rules it changes, are
+   *     planned anew
    * @throws IllegalArgumentException where the plan has no such booking
    */
   public FitWeek without(String bookingId) {
@@ -147,7 +183,7 @@ public final class FitWeek {
     if (day == null) {
       throw new IllegalArgumentException("not in the plan: " + bookingId);
     }
-    return new FitWeek(this, others, day);
+    return new FitWeek(this, bookingId, others, day);
   }
 
   /** {@return the week's van-days as they stand without any newcomer} */
@@ -164,7 +200,7 @@ public final class FitWeek {
    *     newcomer is in the plan already
    */
   public FitAnswer ask(FitQuestion question) {
-    List<WeekDay> asked = question.days().isEmpty() ? week.days() : question.days();
+    List<WeekDay> asked = days(question);
     check(question, asked);
     List<DayFit> fits = new ArrayList<>();
     List<DayFit> noes = new ArrayList<>();
@@ -198,12 +234,16 @@ public final class FitWeek {
    * @throws IllegalArgumentException where the newcomer may not be on that van-day, or fits there
    */
   public NoDay why(FitQuestion question, int day) {
-    List<WeekDay> asked = question.days().isEmpty() ? week.days() : question.days();
+    List<WeekDay> asked = days(question);
     check(question, asked);
     Optional<DayFit> fit = on(question.newcomer(), day).map(choice -> fit(question, asked, choice));
     return fit.filter(one -> !one.fits())
         .map(one -> one.noDay(true))
         .orElseThrow(() -> new IllegalArgumentException("has room, or is not asked of: " + day));
+  }
+
+  private List<WeekDay> days(FitQuestion question) {
+    return question.days().isEmpty() ? calls.days(question.newcomer().id()) : question.days();
   }
 
   private DayFit fit(FitQuestion question, List<WeekDay> asked, DayChoice choice) {
@@ -214,7 +254,9 @@ public final class FitWeek {
 
   private WeekOffer otherDays(FitQuestion question, List<WeekDay> asked, List<DayFit> fits) {
     OptionalInt best = fits.stream().mapToInt(DayFit::day).findFirst();
-    Optional<WarmWeek> kept = question.days().isEmpty() ? warm : Optional.empty();
+    boolean asPlanned =
+        IntStream.range(0, asked.size()).allMatch(number -> sameRules(asked, number));
+    Optional<WarmWeek> kept = question.days().isEmpty() && asPlanned ? warm : Optional.empty();
     return new OtherDaysFit(week, asked, placed, fixed, days, kept).solve(question, best);
   }
 

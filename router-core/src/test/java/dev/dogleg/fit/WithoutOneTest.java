@@ -20,9 +20,10 @@ class WithoutOneTest {
   /**
    * Empty where a van-day cannot serve what it has: a door may be reached by way of another only.
    */
-  private static Optional<FitWeek> prepared(WeekRequest week, Map<String, Integer> placed) {
+  private static Optional<FitWeek> prepared(
+      WeekRequest week, Map<String, Integer> placed, Set<String> asked) {
     try {
-      return Optional.of(FitWeek.of(week, placed, Set.of()));
+      return Optional.of(FitWeek.of(week, placed, Set.of(), asked));
     } catch (IllegalArgumentException cannot) {
       return Optional.empty();
     }
@@ -43,7 +44,7 @@ class WithoutOneTest {
           }
         }
       }
-      Optional<FitWeek> planned = prepared(week, placed);
+      Optional<FitWeek> planned = prepared(week, placed, Set.of());
       if (planned.isEmpty()) {
         continue;
       }
@@ -51,7 +52,7 @@ class WithoutOneTest {
       for (String id : placed.keySet()) {
         Map<String, Integer> others = new TreeMap<>(placed);
         others.remove(id);
-        Optional<FitWeek> without = prepared(week, others);
+        Optional<FitWeek> without = prepared(week, others, Set.of(id));
         if (without.isEmpty()) {
           assertThrows(IllegalArgumentException.class, () -> whole.without(id), "seed " + seed);
           continue;

@@ -78,7 +78,8 @@ record AskedWeek(PreparedWeek week, FitWeek fit, List<WeekBooking> possible) {
     }
     PreparedWeek week = prepared.get();
     try {
-      FitWeek fit = FitWeek.of(week.request(), week.before(), fixed(week));
+      Set<String> calls = possible.stream().map(WeekBooking::id).collect(Collectors.toSet());
+      FitWeek fit = FitWeek.of(week.request(), week.before(), fixed(week), calls);
       return Optional.of(new AskedWeek(week, fit, possible));
     } catch (IllegalArgumentException holdsNot) {
       faults.add(PlannedDates.holdsNot(holdsNot));

@@ -31,6 +31,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /**
  * The days of which a table of openings can speak: planned ones, and later ones for which nobody
@@ -182,7 +183,7 @@ final class OpenDays {
         notCounted.add(name);
         continue;
       }
-      FitWeek fit = FitWeek.of(week.request(), placed, Set.of());
+      FitWeek fit = FitWeek.of(week.request(), placed, Set.of(), unplaced(week, placed));
       FitQuestion question = FitQuestion.of(stop).withOtherDays(OtherDays.NEVER);
       int day = stop.choices().get(0).day();
       if (fit.ask(question).sameDays() == Verdict.FITS) {
@@ -195,6 +196,13 @@ final class OpenDays {
         full = true;
       }
     }
+  }
+
+  private static Set<String> unplaced(PreparedWeek week, Map<String, Integer> placed) {
+    return week.request().bookings().stream()
+        .map(WeekBooking::id)
+        .filter(id -> !placed.containsKey(id))
+        .collect(Collectors.toSet());
   }
 
   private static int room(PreparedWeek week) {
