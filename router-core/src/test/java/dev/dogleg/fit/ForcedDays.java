@@ -1,17 +1,26 @@
 package dev.dogleg.fit;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 import dev.dogleg.itinerary.DayChoice;
 import dev.dogleg.itinerary.DayRequest;
+import dev.dogleg.itinerary.PlannedStop;
 import dev.dogleg.itinerary.Visit;
 import dev.dogleg.itinerary.WeekBooking;
 import dev.dogleg.itinerary.WeekDay;
+import dev.dogleg.itinerary.WeekPlan;
 import dev.dogleg.itinerary.WeekRequest;
+import dev.dogleg.oracle.WeekOracle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 
-/** States questions about newcomers as requests of their own, in which everybody is booked. */
+/**
+ * Questions about newcomers as requests of their own, everybody booked, and what they must find.
+ */
 public final class ForcedDays {
   private ForcedDays() {}
 
@@ -73,6 +82,38 @@ public final class ForcedDays {
     }
     bookings.add(counted(newcomer.id(), newcomer.choices()));
     return new WeekRequest(week.days(), bookings, week.prices(), week.seed(), effort);
+  }
+
+  /** {@return the van-day on which a plan serves each booking that it serves, by id} */
+  public static Map<String, Integer> placed(WeekPlan plan) {
+    Map<String, Integer> placed = new TreeMap<>();
+    for (int day = 0; day < plan.days().size(); day++) {
+      int number = day;
+      plan.days().get(day).stops().stream()
+          .filter(stop -> stop.kind() == PlannedStop.Kind.VISIT)
+          .forEach(stop -> placed.put(stop.visitId(), number));
+    }
+    return placed;
+  }
+
+  /**
+   * That an answer of tier B is what an oracle finds that tries every week.
+   *
+   * @param name what is looked at
+   * @param offer the answer
+   * @param forced the week with everybody to be served
+   * @return whether the newcomer fits
+   */
+  public static boolean asTheOracle(String name, WeekOffer offer, WeekRequest forced) {
+    WeekOracle.Best best = WeekOracle.best(forced);
+    boolean fits = best.leftOutCounted() == 0;
+    assertTrue(offer.proven(), name);
+    assertEquals(
+        fits ? FitAnswer.Verdict.FITS : FitAnswer.Verdict.NEVER_FITS, offer.verdict(), name);
+    if (fits) {
+      assertEquals(best.costSixtieths(), offer.plan().costSixtieths(), name);
+    }
+    return fits;
   }
 
   private static WeekBooking counted(String id, List<DayChoice> choices) {

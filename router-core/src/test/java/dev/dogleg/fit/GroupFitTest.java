@@ -7,14 +7,11 @@ import dev.dogleg.fit.FitQuestion.OtherDays;
 import dev.dogleg.itinerary.DayChoice;
 import dev.dogleg.itinerary.DayRule;
 import dev.dogleg.itinerary.DayTerms;
-import dev.dogleg.itinerary.PlannedStop;
 import dev.dogleg.itinerary.WeekBooking;
 import dev.dogleg.itinerary.WeekDay;
-import dev.dogleg.itinerary.WeekPlan;
 import dev.dogleg.itinerary.WeekRequest;
 import dev.dogleg.oracle.DayOracle;
 import dev.dogleg.oracle.RandomWeeks;
-import dev.dogleg.oracle.WeekOracle;
 import dev.dogleg.plan.week.WeekPlanner;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -23,7 +20,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
-import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -45,8 +41,7 @@ class GroupFitTest {
       WeekBooking newcomer = plain.bookings().get(3);
       WeekBooking other = plain.bookings().get(4);
       WeekRequest calm = week(plain, known, Set.of());
-      WeekPlan plan = WeekPlanner.plan(calm);
-      Map<String, Integer> placed = placed(plan);
+      Map<String, Integer> placed = ForcedDays.placed(WeekPlanner.plan(calm));
       String friend = known.get(0).id();
       if (!placed.containsKey(friend)) {
         continue;
@@ -103,16 +98,8 @@ class GroupFitTest {
       WeekRequest one,
       Map<String, Integer> placed,
       WeekBooking newcomer) {
-    WeekOffer offer = answer.otherDays().orElseThrow();
-    WeekOracle.Best best =
-        WeekOracle.best(ForcedDays.week(one, placed, Set.of(), newcomer, one.effort()));
-    boolean fits = best.leftOutCounted() == 0;
-    assertTrue(offer.proven(), name);
-    assertEquals(
-        fits ? FitAnswer.Verdict.FITS : FitAnswer.Verdict.NEVER_FITS, offer.verdict(), name);
-    if (fits) {
-      assertEquals(best.costSixtieths(), offer.plan().costSixtieths(), name);
-    }
+    WeekRequest forced = ForcedDays.week(one, placed, Set.of(), newcomer, one.effort());
+    ForcedDays.asTheOracle(name, answer.otherDays().orElseThrow(), forced);
   }
 
   private static DayRule together(boolean must, String friend, WeekBooking... newcomers) {
@@ -140,16 +127,5 @@ class GroupFitTest {
               new DayTerms(rules, terms.water(), terms.balance(), terms.odds())));
     }
     return new WeekRequest(days, bookings, plain.prices(), plain.seed(), plain.effort());
-  }
-
-  private static Map<String, Integer> placed(WeekPlan plan) {
-    Map<String, Integer> placed = new TreeMap<>();
-    for (int day = 0; day < plan.days().size(); day++) {
-      int number = day;
-      plan.days().get(day).stops().stream()
-          .filter(stop -> stop.kind() == PlannedStop.Kind.VISIT)
-          .forEach(stop -> placed.put(stop.visitId(), number));
-    }
-    return placed;
   }
 }

@@ -8,19 +8,16 @@ import dev.dogleg.fit.FitQuestion.OtherDays;
 import dev.dogleg.itinerary.DayChoice;
 import dev.dogleg.itinerary.DayPlan;
 import dev.dogleg.itinerary.DayRequest;
-import dev.dogleg.itinerary.PlannedStop;
 import dev.dogleg.itinerary.WeekBooking;
 import dev.dogleg.itinerary.WeekPlan;
 import dev.dogleg.itinerary.WeekRequest;
 import dev.dogleg.oracle.DayOracle;
 import dev.dogleg.oracle.RandomWeeks;
-import dev.dogleg.oracle.WeekOracle;
 import dev.dogleg.plan.week.WeekPlanner;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -65,7 +62,7 @@ class SmallFitTest {
 
   private void ask(int seed, WeekRequest week, WeekBooking newcomer) {
     WeekPlan plan = WeekPlanner.plan(week);
-    Map<String, Integer> placed = placed(plan);
+    Map<String, Integer> placed = ForcedDays.placed(plan);
     Set<String> fixed =
         placed.keySet().stream().limit(1).collect(java.util.stream.Collectors.toSet());
     FitWeek prepared = FitWeek.of(week, plan, fixed);
@@ -116,15 +113,12 @@ class SmallFitTest {
       FitAnswer answer) {
     WeekOffer offer = answer.otherDays().orElseThrow();
     WeekRequest forced = ForcedDays.week(week, placed, fixed, newcomer, week.effort());
-    WeekOracle.Best best = WeekOracle.best(forced);
-    boolean fits = best.leftOutCounted() == 0;
-    assertTrue(offer.proven(), name);
-    assertEquals(
-        fits ? FitAnswer.Verdict.FITS : FitAnswer.Verdict.NEVER_FITS, offer.verdict(), name);
+    boolean fits = ForcedDays.asTheOracle(name, offer, forced);
     if (fits) {
-      assertEquals(best.costSixtieths(), offer.plan().costSixtieths(), name);
       fixed.forEach(
-          id -> assertEquals(placed.get(id), placed(offer.plan()).get(id), name + " " + id));
+          id ->
+              assertEquals(
+                  placed.get(id), ForcedDays.placed(offer.plan()).get(id), name + " " + id));
     }
     if (answer.offers().isEmpty()) {
       assertEquals(FitAnswer.Verdict.NEVER_FITS, answer.sameDays(), name);
@@ -132,17 +126,5 @@ class SmallFitTest {
       otherDaysHelp += fits ? 1 : 0;
       otherDaysNo += fits ? 0 : 1;
     }
-  }
-
-  private static Map<String, Integer> placed(WeekPlan plan) {
-    Map<String, Integer> placed = new TreeMap<>();
-    for (int day = 0; day < plan.days().size(); day++) {
-      for (PlannedStop stop : plan.days().get(day).stops()) {
-        if (stop.kind() == PlannedStop.Kind.VISIT) {
-          placed.put(stop.visitId(), day);
-        }
-      }
-    }
-    return placed;
   }
 }

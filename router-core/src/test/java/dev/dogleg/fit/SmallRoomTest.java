@@ -23,7 +23,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
@@ -63,7 +62,7 @@ class SmallRoomTest {
     all.addAll(doors);
     WeekRequest week = with(drawn, all);
     WeekPlan plan = WeekPlanner.plan(new AskedDays(week, ids(doors)).without());
-    Map<String, Integer> placed = placed(plan);
+    Map<String, Integer> placed = ForcedDays.placed(plan);
     int span = 30 + seed % 5 * 12;
     RoomQuestion question =
         new RoomQuestion(
@@ -213,17 +212,5 @@ class SmallRoomTest {
 
   private static WeekRequest with(WeekRequest week, List<WeekBooking> bookings) {
     return new WeekRequest(week.days(), bookings, week.prices(), week.seed(), week.effort());
-  }
-
-  private static Map<String, Integer> placed(WeekPlan plan) {
-    Map<String, Integer> placed = new TreeMap<>();
-    for (int day = 0; day < plan.days().size(); day++) {
-      for (PlannedStop stop : plan.days().get(day).stops()) {
-        if (stop.kind() == PlannedStop.Kind.VISIT) {
-          placed.put(stop.visitId(), day);
-        }
-      }
-    }
-    return placed;
   }
 }

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.dogleg.itinerary.PlannedStop;
 import dev.dogleg.itinerary.WeekPlan;
 import dev.dogleg.itinerary.WeekRequest;
 import dev.dogleg.oracle.RandomWeeks;
@@ -36,14 +35,7 @@ class WithoutOneTest {
       long seed = number;
       WeekRequest week = RandomWeeks.week(seed, 5, 3, true);
       WeekPlan plan = WeekPlanner.plan(week);
-      Map<String, Integer> placed = new TreeMap<>();
-      for (int day = 0; day < plan.days().size(); day++) {
-        for (PlannedStop stop : plan.days().get(day).stops()) {
-          if (stop.kind() == PlannedStop.Kind.VISIT) {
-            placed.put(stop.visitId(), day);
-          }
-        }
-      }
+      Map<String, Integer> placed = ForcedDays.placed(plan);
       Optional<FitWeek> planned = prepared(week, placed, Set.of());
       if (planned.isEmpty()) {
         continue;
