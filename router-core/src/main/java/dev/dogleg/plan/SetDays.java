@@ -114,7 +114,25 @@ public final class SetDays {
    * @return equal bounds, unless the effort was spent first
    */
   public Bounds bounds(int[] visits, long effort) {
-    DayAnswer answer = answer(visits, new WorkMeter(effort, () -> false));
+    return bounds(answer(visits, new WorkMeter(effort, () -> false)));
+  }
+
+  /**
+   * The same, sooner where somebody guesses well.
+   *
+   * @param visits the visits that must be served, rising, from 1 to {@link #MOST}; waiting-list
+   *     visits too
+   * @param effort limit in solver steps
+   * @param guess a cost from which the best day's is not far, in sixtieths, 0 or more; the answer
+   *     is true whatever it is
+   * @return as for {@link #bounds(int[], long)}
+   */
+  public Bounds bounds(int[] visits, long effort, long guess) {
+    WorkMeter meter = new WorkMeter(effort, () -> false);
+    return bounds(new SetEngine(day, visits, rows, costs, meter).best(guess));
+  }
+
+  private static Bounds bounds(DayAnswer answer) {
     long most = answer.value() >= DayValue.BOOKED ? NEVER : answer.value();
     long least = answer.lowerBound() >= DayValue.BOOKED ? NEVER : answer.lowerBound();
     return new Bounds(Math.min(least, most), most);

@@ -27,6 +27,9 @@ final class SetEngine {
   /** Room above a bound, at least: a second of driving. */
   private static final int LEAST_ROOM = 60;
 
+  /** So often a guess is looked at, further each time. */
+  private static final int GUESSED_LOOKS = 2;
+
   /** By how much the room above the bound grows. */
   private static final int WIDER = 4;
 
@@ -129,6 +132,32 @@ final class SetEngine {
       room *= WIDER;
       within = Math.min(limit, floor + room);
     }
+  }
+
+  /**
+   * The same, where somebody guesses what the day costs.
+   *
+   * @param guess a cost below or a little above that of the best day, mostly; a bad one costs time
+   */
+  DayAnswer best(long guess) {
+    if (states.ofDay() >= DayValue.BOOKED) {
+      return none();
+    }
+    offer(states.order());
+    long room = guess / NEAR + LEAST_ROOM;
+    for (int look = 0; look < GUESSED_LOOKS; look++) {
+      long within = Math.min(limit, guess + room);
+      DaySearch search = new DaySearch(day, value, floors(within), within, 0, meter);
+      search.run();
+      if (search.found() && search.complete()) {
+        return new DayAnswer(whole(search.order()), search.best(), search.best());
+      }
+      if (search.complete() && within == limit && limit < DayValue.BOOKED) {
+        return answer(limit);
+      }
+      room *= WIDER;
+    }
+    return best();
   }
 
   private SetFloors floors(long within) {

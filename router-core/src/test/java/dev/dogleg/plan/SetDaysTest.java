@@ -74,6 +74,10 @@ class SetDaysTest {
         long cost = none ? SetDays.NEVER : plan.costSixtieths();
         SetDays.Bounds bounds = days.bounds(set, DayRequest.USUAL_EFFORT);
         assertEquals(new SetDays.Bounds(cost, cost), bounds, name);
+        long near = none ? 100_000 : cost;
+        for (long guess : new long[] {0, near / 2, near - near / 300, near, near + near / 100}) {
+          assertEquals(bounds, days.bounds(set, DayRequest.USUAL_EFFORT, guess), name + guess);
+        }
         Optional<SetDays.Best> best = days.best(set, DayRequest.USUAL_EFFORT);
         assertEquals(none, best.isEmpty(), name);
         assertEquals(Optional.of(!none), days.fits(set, DayRequest.USUAL_EFFORT), name);

@@ -40,7 +40,7 @@ record MasterProblem(WeekModel model, ColumnPool pool, SetCosts costs, WorkCount
     for (int k = 0; k < locals.length; k++) {
       locals[k] = kind.local(bookings[k]);
     }
-    return costs.least(kind, locals);
+    return costs.least(kind, locals, pool.cost(column));
   }
 
   /**

@@ -17,6 +17,9 @@ final class SetCosts {
   private static final long EFFORT = 2_000_000;
   private static final long MORE_EFFORT = 50_000_000;
 
+  /** In place of a guess. */
+  private static final long UNKNOWN = RelaxedDay.NEVER;
+
   /** Steps that one answer counts for. */
   private static final long STEPS = 2_000;
 
@@ -41,23 +44,28 @@ final class SetCosts {
 
   /** {@return cost of the best day known for a set of local bookings, extra prices included} */
   long of(VanKind kind, int[] locals) {
-    return cost(kind, locals).most;
+    return cost(kind, locals, UNKNOWN).most;
   }
 
-  /** {@return what a set of local bookings costs at least} */
-  long least(VanKind kind, int[] locals) {
-    return cost(kind, locals).least;
+  /**
+   * {@return what a set of local bookings costs at least}
+   *
+   * @param guess what it costs at least, or what some day of it costs, extra prices included;
+   *     {@link RelaxedDay#NEVER} without a guess
+   */
+  long least(VanKind kind, int[] locals, long guess) {
+    return cost(kind, locals, guess).least;
   }
 
-  private Cost cost(VanKind kind, int[] locals) {
+  private Cost cost(VanKind kind, int[] locals, long guess) {
     if (locals.length == 0) {
       return new Cost(0, 0);
     }
     OfKind own = kinds.get(kind);
-    return own.known.computeIfAbsent(BookingSet.of(locals), set -> exact(kind, own, locals));
+    return own.known.computeIfAbsent(BookingSet.of(locals), set -> exact(kind, own, locals, guess));
   }
 
-  private Cost exact(VanKind kind, OfKind own, int[] set) {
+  private Cost exact(VanKind kind, OfKind own, int[] set, long guess) {
     int[] locals = set.clone();
     Arrays.sort(locals);
     work.count(STEPS);
@@ -72,7 +80,10 @@ final class SetCosts {
       if (own.engine == null) {
         own.engine = new SetDays(kind.model());
       }
-      SetDays.Bounds bounds = own.engine.bounds(locals, EFFORT);
+      SetDays.Bounds bounds =
+          guess < UNKNOWN
+              ? own.engine.bounds(locals, EFFORT, Math.max(0, guess - extra))
+              : own.engine.bounds(locals, EFFORT);
       if (bounds.least() >= SetDays.NEVER) {
         return NEVER;
       }
