@@ -296,7 +296,7 @@ final class PricedProof {
     return new ColumnGeneration(seen, pricers, false, limit, cuts, start, wayOut, enough);
   }
 
-  /** A better week from the columns seen: those cheapest at the present prices. */
+  /** A better week from the cheapest columns seen; over lists the tree itself is as quick. */
   private void dive(int limit, ColumnGeneration cost) {
     if (cost.bound().value() >= ceiling(limit)) {
       return;
@@ -329,7 +329,7 @@ final class PricedProof {
       return false;
     }
     boolean plain = plain();
-    if (!plain) {
+    if (!plain && !pricers.get(0).listed()) {
       dive(limit, cost);
     }
     long room = Math.max(1, bound.value() / (plain ? FIRST_PLAIN_ROOM : FIRST_ROOM));
