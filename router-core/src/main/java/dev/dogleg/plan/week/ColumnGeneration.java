@@ -66,6 +66,9 @@ final class ColumnGeneration {
   private long made;
   private double near = NEARLY;
 
+  /** Whether the bound of the number left out is to lie near the LP's own value. */
+  private boolean sharp;
+
   /** Whether fast pricing found more than a few columns when it was asked last. */
   private boolean quickHelps = true;
 
@@ -113,6 +116,12 @@ final class ColumnGeneration {
     near = ROUGHLY;
     solve();
     near = NEARLY;
+  }
+
+  /** Prices days until the bound of the number left out is near the LP's value. */
+  void solveSharply() {
+    sharp = true;
+    solve();
   }
 
   /** Prices out all days. */
@@ -221,7 +230,7 @@ final class ColumnGeneration {
     if (take(priced)) {
       return Next.AGAIN;
     }
-    if (tight()) {
+    if (sharp || tight()) {
       return settle() ? Next.AGAIN : Next.DONE;
     }
     return Next.LOOK_CLOSER;
@@ -261,13 +270,14 @@ final class ColumnGeneration {
 
   /** Whether the bound is so near the LP's own value that no closer look can raise it. */
   private boolean tight() {
-    return best != null
-        && (double) best.scaled() / best.prices().scale() >= last.value() * (1 - near);
+    double below = sharp ? 2 * LEAST_OVER : last.value() * near;
+    return best != null && (double) best.scaled() / best.prices().scale() >= last.value() - below;
   }
 
   private boolean enough() {
     return best != null
-        && (best.value() >= enough || (counting && best.value() >= rounded(last.value())));
+        && (best.value() >= enough
+            || (counting && !sharp && best.value() >= rounded(last.value())));
   }
 
   /** Takes columns far from use out of the LP; the pool keeps them. */
@@ -305,7 +315,7 @@ final class ColumnGeneration {
    * above the next smaller number is as good as the LP's own.
    */
   private long slack() {
-    double over = last.value() - (rounded(last.value()) - 1) - LEAST_OVER;
+    double over = sharp ? LEAST_OVER : last.value() - (rounded(last.value()) - 1) - LEAST_OVER;
     int vanDays = problem.model().request().days().size();
     return over <= 0 ? 0 : (long) (over / vanDays * last.prices().scale());
   }

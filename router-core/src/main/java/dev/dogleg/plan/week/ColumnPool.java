@@ -1,6 +1,7 @@
 package dev.dogleg.plan.week;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * Day sets of a week in flat arrays: kind of van-day, set of bookings, and a cost that serving just
@@ -106,6 +107,11 @@ final class ColumnPool {
     known[column] = what;
     cost[column] = Math.min(costOrBound, cost[column]);
     return lower;
+  }
+
+  /** {@return the columns of one booking} */
+  int[] singles() {
+    return IntStream.range(0, size).filter(column -> bookings(column).length == 1).toArray();
   }
 
   boolean serves(int column, int booking) {

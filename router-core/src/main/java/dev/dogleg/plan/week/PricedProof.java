@@ -1,6 +1,5 @@
 package dev.dogleg.plan.week;
 
-import dev.dogleg.itinerary.WeekCertificate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -14,9 +13,10 @@ import java.util.stream.IntStream;
  * dive over the columns seen gives better weeks, and only sets within the room between the two are
  * listed and branched on.
  *
- * <p>Maintainers: one limit of counted bookings left out after the other, from the bound upwards. A
- * limit within which no week is found, and which the count LP with all cuts does not exclude, stays
- * open: then the number left out is not proven and the cost is not looked at.
+ * <p>Maintainers: one limit of counted bookings left out after the other, from the bound upwards.
+ * Where no week is known within a limit, the sets that one may hold are listed by prices of the
+ * number ({@link FewestLeftOut}). A limit within which no week is found, and which neither that
+ * list nor the count LP with cuts excludes, stays open: then the number left out is not proven.
  */
 final class PricedProof {
   private static final int MOST_LABELS = 3_000_000;
@@ -55,22 +55,11 @@ final class PricedProof {
   /** The last lists hold all that a better week may hold. */
   private static final int LISTS = 4;
 
-  /** Is told how it goes on. */
-  @FunctionalInterface
-  interface Watch {
-    /** Best week so far, least number left out, and least cost of weeks that leave out so few. */
-    void tell(WeekChoice best, int leftOutBound, long costBound);
-  }
-
   private final MasterProblem seen;
-  private final Watch watch;
+  private final ProofStanding standing;
   private final Supplier<WeekChoice> search;
   private final List<DayPricer> pricers = new ArrayList<>();
-  private final List<WeekCertificate.Search> searches = new ArrayList<>();
-  private WeekChoice best;
-  private int leftOutBound;
-  private long costBound;
-  private boolean proven;
+  private final FewestLeftOut fewest;
 
   /**
    * Sets up.
@@ -85,62 +74,92 @@ final class PricedProof {
       MasterProblem seen,
       WeekChoice best,
       BooleanSupplier stop,
-      Watch watch,
+      ProofStanding.Watch watch,
       Supplier<WeekChoice> search) {
     this.search = search;
     this.seen = seen;
-    this.best = best;
-    this.watch = watch;
+    standing = new ProofStanding(seen.model(), best, watch);
     seen.model().kinds().forEach(kind -> pricers.add(new DayPricer(kind, MOST_LABELS, stop)));
+    fewest = new FewestLeftOut(seen, pricers);
   }
 
   /** Works until the week is proven best, or as far as it gets. */
   void run() {
-    int[] start = singles();
-    if (best.leftOutCounted() > 0) {
-      ColumnGeneration count = count(List.of(), start, best.leftOutCounted());
+    int[] start = seen.pool().singles();
+    int leftOut = standing.best().leftOutCounted();
+    if (leftOut > 0) {
+      ColumnGeneration count = fewest.lp(List.of(), start, leftOut);
       count.solve();
       if (count.bound() == null) {
-        leftOutBound = Math.min(best.leftOutCounted(), TimeBound.leftOut(seen.model()));
-        better(best);
+        standing.leavesOut(Math.min(leftOut, TimeBound.leftOut(seen.model())));
+        standing.tell();
         return;
       }
-      leftOutBound = (int) Math.max(0, count.bound().value());
-      if (leftOutBound > 0) {
-        searches.add(Certificates.tooFew(seen.model(), leftOutBound - 1, count.bound()));
+      int bound = (int) Math.max(0, count.bound().value());
+      if (bound > 0) {
+        standing.excluded(bound - 1, Certificates.tooFew(seen.model(), bound - 1, count.bound()));
       }
       start = count.columns();
     }
-    better(best);
-    for (int limit = leftOutBound; !seen.work().spent(); limit++) {
+    standing.tell();
+    for (int limit = standing.leftOutBound(); !seen.work().spent(); limit++) {
+      if (overFewest(limit, start)) {
+        return;
+      }
+      if (standing.leftOutBound() > limit) {
+        continue;
+      }
       ColumnGeneration cost = cost(limit, start, List.of());
       boolean plain = plain();
       boolean found = plain ? overCuts(limit, cost) : overLists(limit, cost);
-      if (found || cost.bound() == null || best.leftOutCounted() <= limit) {
+      if (found || cost.bound() == null || standing.within(limit)) {
         return;
       }
       start = cost.columns();
-      if (leftOutBound == limit) {
+      if (standing.leftOutBound() == limit) {
         if (!plain) {
           cost.solve();
           cost.cut(COUNT_CUT_ROUNDS);
         }
-        exclude(limit, count(cost.cuts(), cost.columns(), limit + 1));
+        exclude(limit, cost.cuts(), cost.columns());
       }
     }
   }
 
   /** Tries to show that every week leaves out more; whether it does. */
-  private boolean exclude(int limit, ColumnGeneration count) {
+  private boolean exclude(int limit, List<RowCut> cuts, int[] columns) {
+    ColumnGeneration count = fewest.lp(cuts, columns, limit + 1L);
     count.solve();
     count.cut(COUNT_CUT_ROUNDS);
-    boolean shown = limit == leftOutBound && count.bound() != null && count.bound().value() > limit;
+    boolean bounded = limit == standing.leftOutBound() && count.bound() != null;
+    boolean shown = bounded && count.bound().value() > limit;
     if (shown) {
-      leftOutBound = limit + 1;
-      costBound = 0;
-      searches.add(Certificates.tooFew(seen.model(), limit, count.bound()));
+      standing.excluded(limit, Certificates.tooFew(seen.model(), limit, count.bound()));
     }
     return shown;
+  }
+
+  /**
+   * Where no week is known that leaves out so few, works from a list of every set that one may hold
+   * if they are not too many: a best one is found, or every week leaves out more; whether the
+   * former.
+   */
+  private boolean overFewest(int limit, int[] start) {
+    if (limit > standing.leftOutBound() || standing.within(limit)) {
+      return false;
+    }
+    fewest.room(limit, start).ifPresent(room -> overFewest(limit, room));
+    return standing.proven();
+  }
+
+  private void overFewest(int limit, FewestLeftOut.Room room) {
+    long ceiling = standing.ceiling(limit);
+    BranchTree tree = branch(limit, room.listed(), ceiling, room.cuts(), List.of(room.bound()));
+    if (tree.complete() && standing.within(limit)) {
+      standing.close(limit, room.listed(), tree);
+    } else if (tree.complete()) {
+      standing.excluded(limit, tree.search());
+    }
   }
 
   /** Whether labels alone tell all there is to tell of every van-day. */
@@ -158,14 +177,14 @@ final class PricedProof {
     if (!rises) {
       return false;
     }
-    tell(limit, cost.bound().value());
+    standing.costs(limit, cost.bound().value());
     for (int round = 0; round < PLAIN_CUT_ROUNDS && rises && !seen.work().spent(); round++) {
       if (round % DIVE_EVERY == 0) {
         diveByPrices(limit, cost);
       }
       long before = cost.bound().value();
       cost.cut(1);
-      tell(limit, cost.bound().value());
+      standing.costs(limit, cost.bound().value());
       rises = cost.bound().value() > before + before / LEAST_PLAIN_RISE;
     }
     diveByPrices(limit, cost);
@@ -175,19 +194,14 @@ final class PricedProof {
   /** A better week from the prices in force, if a dive finds one. */
   private void diveByPrices(int limit, ColumnGeneration cost) {
     long bound = cost.bound().value();
-    if (ceiling(limit) > bound + bound / WORTH_SEARCHING) {
-      take(limit, search.get());
+    if (standing.ceiling(limit) > bound + bound / WORTH_SEARCHING) {
+      standing.take(limit, search.get());
     }
-    if (cost.bound().value() < ceiling(limit)) {
+    if (cost.bound().value() < standing.ceiling(limit)) {
       ColumnGeneration rest = cost(limit, cost.columns(), cost.cuts());
-      new PlainDive(seen, pricers, rest).run(ceiling(limit)).ifPresent(week -> take(limit, week));
-    }
-  }
-
-  private void take(int limit, WeekChoice week) {
-    if (week.leftOutCounted() <= limit && week.beats(best)) {
-      best = week;
-      better(week);
+      new PlainDive(seen, pricers, rest)
+          .run(standing.ceiling(limit))
+          .ifPresent(week -> standing.take(limit, week));
     }
   }
 
@@ -201,25 +215,25 @@ final class PricedProof {
     if (base == null) {
       return false;
     }
-    tell(limit, base.value());
+    standing.costs(limit, base.value());
     long room = Math.max(1, base.value() / FIRST_LIST);
     for (int round = 0; round < LISTS && !seen.work().spent(); round++) {
-      boolean all = round + 1 == LISTS || ceiling(limit) <= base.value() + room + room / 2;
-      long top = all ? ceiling(limit) : base.value() + room;
+      boolean all = round + 1 == LISTS || standing.ceiling(limit) <= base.value() + room + room / 2;
+      long top = all ? standing.ceiling(limit) : base.value() + room;
       if (!list(base, top)) {
         rough.solve();
         return finish(limit, rough, List.of(), Long.MAX_VALUE);
       }
       boolean found = listed(limit, base, top, rough.columns());
-      if (found || top >= ceiling(limit)) {
+      if (found || top >= standing.ceiling(limit)) {
         return found;
       }
       // Dearer weeks are looked at only where some week may leave out so few.
-      boolean open = round == 0 && best.leftOutCounted() > limit;
-      if (open && exclude(limit, count(List.of(), rough.columns(), limit + 1))) {
+      boolean open = round == 0 && !standing.within(limit);
+      if (open && exclude(limit, List.of(), rough.columns())) {
         return false;
       }
-      tell(limit, top);
+      standing.costs(limit, top);
       room *= 2;
     }
     return false;
@@ -247,10 +261,10 @@ final class PricedProof {
    * @param first columns of those seen to begin with
    */
   boolean leavesOut(int[] first) {
-    ColumnGeneration count = count(List.of(), first, 1);
+    ColumnGeneration count = fewest.lp(List.of(), first, 1);
     count.solve();
-    leftOutBound = count.bound() == null ? 0 : (int) Math.max(0, count.bound().value());
-    return leftOutBound > 0;
+    standing.leavesOut(count.bound() == null ? 0 : (int) Math.max(0, count.bound().value()));
+    return standing.leftOutBound() > 0;
   }
 
   private boolean listed(int limit, WeekBound base, long top, int[] first) {
@@ -276,29 +290,16 @@ final class PricedProof {
     return all;
   }
 
-  private void tell(int limit, long noCheaper) {
-    if (limit == leftOutBound) {
-      costBound = Math.max(costBound, noCheaper);
-      better(best);
-    }
-  }
-
-  private ColumnGeneration count(List<RowCut> cuts, int[] start, int enough) {
-    int counted = seen.model().countedBookings();
-    return new ColumnGeneration(
-        seen, pricers, true, counted, cuts, start, 4L * (counted + 1), enough);
-  }
-
   private ColumnGeneration cost(int limit, int[] start, List<RowCut> cuts) {
-    boolean within = best.leftOutCounted() <= limit;
-    long enough = within ? best.costSixtieths() : Long.MAX_VALUE >> 12;
-    long wayOut = 4 * Math.max(best.costSixtieths(), 1L << 12);
+    long known = standing.best().costSixtieths();
+    long enough = standing.within(limit) ? known : Long.MAX_VALUE >> 12;
+    long wayOut = 4 * Math.max(known, 1L << 12);
     return new ColumnGeneration(seen, pricers, false, limit, cuts, start, wayOut, enough);
   }
 
   /** A better week from the cheapest columns seen; over lists the tree itself is as quick. */
   private void dive(int limit, ColumnGeneration cost) {
-    if (cost.bound().value() >= ceiling(limit)) {
+    if (cost.bound().value() >= standing.ceiling(limit)) {
       return;
     }
     WeekBound bound = cost.bound();
@@ -310,9 +311,11 @@ final class PricedProof {
     long most = sorted[Math.min(sorted.length, DIVE_COLUMNS) - 1];
     int[] columns = IntStream.range(0, excess.length).filter(c -> excess[c] <= most).toArray();
     NodeState some = new NodeState(columns, new boolean[seen.model().size()]);
-    BranchTree tree = new BranchTree(seen, limit, known(limit), ceiling(limit), 1, this::better);
+    BranchTree tree =
+        new BranchTree(
+            seen, limit, standing.known(limit), standing.ceiling(limit), 1, standing::better);
     tree.grow(some, List.of(), cost.cuts(), cost.columns());
-    Optional.ofNullable(tree.best()).ifPresent(week -> take(limit, week));
+    Optional.ofNullable(tree.best()).ifPresent(week -> standing.take(limit, week));
   }
 
   /**
@@ -324,8 +327,8 @@ final class PricedProof {
    */
   private boolean finish(int limit, ColumnGeneration cost, List<WeekBound> before, long top) {
     WeekBound bound = cost.bound();
-    tell(limit, Math.min(top, bound.value()));
-    if (bound.value() > Math.min(ceiling(limit), top)) {
+    standing.costs(limit, Math.min(top, bound.value()));
+    if (bound.value() > Math.min(standing.ceiling(limit), top)) {
       return false;
     }
     boolean plain = plain();
@@ -335,7 +338,7 @@ final class PricedProof {
     long room = Math.max(1, bound.value() / (plain ? FIRST_PLAIN_ROOM : FIRST_ROOM));
     boolean smaller = false;
     for (int round = 0; round < ROOMS && !seen.work().spent(); round++) {
-      long most = Math.min(ceiling(limit), top);
+      long most = Math.min(standing.ceiling(limit), top);
       long ceiling = Math.min(most + 1, bound.value() + room);
       ColumnPool pool =
           new RoomSweep(seen, bound, ceiling - 1, plain ? MOST_PLAIN_SETS : MOST_SETS).run(pricers);
@@ -346,7 +349,7 @@ final class PricedProof {
       }
       if (pool == null && tighter(cost)) {
         bound = cost.bound();
-        tell(limit, Math.min(top, bound.value()));
+        standing.costs(limit, Math.min(top, bound.value()));
         continue;
       }
       if (pool == null) {
@@ -355,20 +358,19 @@ final class PricedProof {
       MasterProblem listed = new MasterProblem(seen.model(), pool, seen.costs(), seen.work());
       List<WeekBound> bounds = new ArrayList<>(before);
       bounds.add(bound);
-      BranchTree tree = branch(limit, listed, ceiling, cost, bounds);
-      tell(limit, Math.min(top, Math.min(tree.bound(), best.costSixtieths())));
+      BranchTree tree = branch(limit, listed, ceiling, cost.cuts(), bounds);
+      standing.costs(limit, Math.min(top, Math.min(tree.bound(), standing.best().costSixtieths())));
       if (!tree.complete()) {
         return false;
       }
-      if (best.leftOutCounted() <= limit && best.costSixtieths() < ceiling) {
-        close(limit, tree.search());
-        best = new EqualWeeks(listed, best, tree.whole()).least();
+      if (standing.within(limit) && standing.best().costSixtieths() < ceiling) {
+        standing.close(limit, listed, tree);
         return true;
       }
       if (ceiling > most) {
         return false;
       }
-      better(best);
+      standing.tell();
       room += smaller ? room / 2 : room;
     }
     return false;
@@ -381,69 +383,23 @@ final class PricedProof {
     return cost.bound().value() > before + before / LEAST_RISE;
   }
 
-  private void close(int limit, WeekCertificate.Search search) {
-    if (limit == leftOutBound) {
-      searches.add(search);
-      costBound = best.costSixtieths();
-      proven = true;
-    }
-  }
-
   private BranchTree branch(
-      int limit,
-      MasterProblem listed,
-      long ceiling,
-      ColumnGeneration cost,
-      List<WeekBound> bounds) {
+      int limit, MasterProblem listed, long ceiling, List<RowCut> cuts, List<WeekBound> bounds) {
     BranchTree tree =
-        new BranchTree(listed, limit, known(limit), ceiling, Integer.MAX_VALUE / 4, this::better);
+        new BranchTree(
+            listed, limit, standing.known(limit), ceiling, Integer.MAX_VALUE / 4, standing::better);
     WeekBound last = bounds.get(bounds.size() - 1);
     tree.grow(
         NodeState.everything(listed),
         bounds,
-        cost.cuts(),
+        cuts,
         RoomSweep.cheapest(listed.pool(), last, START_COLUMNS));
-    Optional.ofNullable(tree.best()).ifPresent(week -> take(limit, week));
+    Optional.ofNullable(tree.best()).ifPresent(week -> standing.take(limit, week));
     return tree;
   }
 
-  private void better(WeekChoice week) {
-    watch.tell(week, leftOutBound, costBound);
-  }
-
-  private WeekChoice known(int limit) {
-    return best.leftOutCounted() <= limit ? best : null;
-  }
-
-  private long ceiling(int limit) {
-    return best.leftOutCounted() <= limit ? best.costSixtieths() : CostCeiling.of(seen.model());
-  }
-
-  private int[] singles() {
-    return IntStream.range(0, seen.pool().size())
-        .filter(c -> seen.pool().bookings(c).length == 1)
-        .toArray();
-  }
-
-  WeekChoice best() {
-    return best;
-  }
-
-  int leftOutBound() {
-    return leftOutBound;
-  }
-
-  /** {@return no week that leaves out so few costs less; 0 where nothing is known} */
-  long costBound() {
-    return costBound;
-  }
-
-  boolean proven() {
-    return proven;
-  }
-
-  /** {@return what shows the bounds} */
-  List<WeekCertificate.Search> searches() {
-    return searches;
+  /** {@return how far it has come} */
+  ProofStanding standing() {
+    return standing;
   }
 }

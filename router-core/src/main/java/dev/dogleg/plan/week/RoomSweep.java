@@ -21,8 +21,8 @@ final class RoomSweep {
    * Sets up.
    *
    * @param problem the week
-   * @param bound bound of cost from the prices
-   * @param most weeks that cost more are of no interest
+   * @param bound bound of cost, or of the number left out, from the prices
+   * @param most weeks that cost more, or leave out more, are of no interest
    * @param mostSets partial sets looked at on each kind of van-day, after which it gives up
    */
   RoomSweep(MasterProblem problem, WeekBound bound, long most, int mostSets) {
@@ -67,7 +67,7 @@ final class RoomSweep {
   }
 
   private ListedSets within(VanKind kind, DayPricer pricer) {
-    pricer.take(bound.prices(), false);
+    pricer.take(bound.prices(), bound.counting());
     return pricer.within(Math.addExact(bound.least(kind.number()), room), mostSets);
   }
 

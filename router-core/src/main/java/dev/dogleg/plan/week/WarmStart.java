@@ -58,18 +58,18 @@ final class WarmStart {
     lists.fill(seen.pool());
     int[] first = IntStream.range(0, seen.pool().size()).toArray();
     if (start.leftOutCounted() > 0 && proof.leavesOut(first)) {
-      return Optional.of(said(proof));
+      return Optional.of(said(proof.standing()));
     }
     WeekBound base = lists.bound(seen);
     int sets = FIRST_SETS;
     for (int round = 0; round < GAPS && !work.spent(); round++) {
-      long gap = gap(warm.roomOf(sets), proof.best(), base);
+      long gap = gap(warm.roomOf(sets), proof.standing().best(), base);
       if (!lists.reach(gap)) {
         return Optional.empty();
       }
       long top = Math.floorDiv(base.scaled() + gap, base.prices().scale());
       if (proof.over(base, top, lists.lists(gap), first)) {
-        return Optional.of(said(proof));
+        return Optional.of(said(proof.standing()));
       }
       if (gap >= warm.reach()) {
         return Optional.empty();
@@ -90,15 +90,15 @@ final class WarmStart {
     return usual;
   }
 
-  private WeekPlan said(PricedProof proof) {
-    boolean best = proof.proven();
+  private WeekPlan said(ProofStanding standing) {
+    boolean best = standing.proven();
     Proof said =
         new Proof(
             best ? Proof.Kind.PROVEN_BEST : Proof.Kind.WORK_LIMIT,
-            proof.leftOutBound(),
-            Math.max(0, proof.costBound()),
+            standing.leftOutBound(),
+            Math.max(0, standing.costBound()),
             work.steps());
-    return WeekAssembly.plan(model, proof.best(), said, new WeekReasons(model, best, stop));
+    return WeekAssembly.plan(model, standing.best(), said, new WeekReasons(model, best, stop));
   }
 
   private WeekChoice choice(Map<String, Integer> known) {

@@ -124,7 +124,7 @@ public final class WarmWeek {
     long wayOut = 4 * Math.max(best.costSixtieths(), 1L << 12);
     ColumnGeneration cost =
         new ColumnGeneration(
-            seen, pricers, false, 0, List.of(), singles(seen.pool()), wayOut, CostCeiling.FAR);
+            seen, pricers, false, 0, List.of(), seen.pool().singles(), wayOut, CostCeiling.FAR);
     cost.solve();
     cost.cut(CUT_ROUNDS);
     WeekBound bound = cost.bound();
@@ -139,10 +139,6 @@ public final class WarmWeek {
       }
     }
     return Optional.empty();
-  }
-
-  private static int[] singles(ColumnPool pool) {
-    return IntStream.range(0, pool.size()).filter(c -> pool.bookings(c).length == 1).toArray();
   }
 
   /**

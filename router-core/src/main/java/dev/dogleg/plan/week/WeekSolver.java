@@ -174,11 +174,12 @@ final class WeekSolver {
             this::told,
             () -> further(search.better()));
     proof.run();
-    best = proof.best();
-    leftOutBound = proof.leftOutBound();
-    costBound = proof.costBound();
-    proven = proof.proven();
-    searches.addAll(proof.searches());
+    ProofStanding standing = proof.standing();
+    best = standing.best();
+    leftOutBound = standing.leftOutBound();
+    costBound = standing.costBound();
+    proven = standing.proven();
+    searches.addAll(standing.searches());
     if (!proven && !few && !work.spent()) {
       int noFewer = leftOutBound;
       long noCheaper = costBound;
