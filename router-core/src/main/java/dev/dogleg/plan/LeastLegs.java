@@ -1,6 +1,7 @@
 package dev.dogleg.plan;
 
 import dev.dogleg.schedule.DayModel;
+import java.util.Arrays;
 import java.util.stream.IntStream;
 
 /**
@@ -62,6 +63,21 @@ final class LeastLegs {
       }
     }
     water = day.steps().mostStops() > 0 ? new ViaWater(day) : null;
+  }
+
+  /**
+   * Legs of part of a day.
+   *
+   * @param whole the whole day
+   * @param visits the visits of the part, as {@link DayModel#part} was asked for them
+   * @param part the part
+   * @param rows legs of the whole day
+   */
+  static LeastLegs ofPart(DayModel whole, int[] visits, DayModel part, LegRows rows) {
+    int[] node = Arrays.copyOf(visits, visits.length + 2);
+    node[visits.length] = whole.start();
+    node[visits.length + 1] = whole.end();
+    return new LeastLegs(part, rows, node);
   }
 
   private int within(int leg, int earliest, int latest) {

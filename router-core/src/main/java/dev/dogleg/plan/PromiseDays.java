@@ -65,10 +65,10 @@ public final class PromiseDays {
    */
   public PromiseDays(DayRequest request, DayModel day) {
     this.day = day;
-    sets = new SetDays(day);
+    rows = new LegRows(day);
+    sets = new SetDays(day, rows);
     costs = new OrderCost(day);
     timing = new DayTiming(day);
-    rows = new LegRows(day);
     odds = new PromiseOdds(request);
   }
 
@@ -91,10 +91,7 @@ public final class PromiseDays {
 
   private SubsetBound bound(int[] visits) {
     DayModel part = day.part(visits);
-    int[] node = Arrays.copyOf(visits, visits.length + 2);
-    node[visits.length] = day.start();
-    node[visits.length + 1] = day.end();
-    LeastLegs legs = new LeastLegs(part, rows, node);
+    LeastLegs legs = LeastLegs.ofPart(day, visits, part, rows);
     WorkMeter unlimited = new WorkMeter(Long.MAX_VALUE, () -> false);
     return new SubsetBound(part, new DayValue(part, true), legs, 0, unlimited);
   }

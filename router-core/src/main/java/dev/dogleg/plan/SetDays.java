@@ -29,8 +29,13 @@ public final class SetDays {
    * @param day all visits that may be asked for, any number
    */
   public SetDays(DayModel day) {
+    this(day, new LegRows(day));
+  }
+
+  /** With legs that somebody else remembers too, in the same thread. */
+  SetDays(DayModel day, LegRows rows) {
     this.day = day;
-    rows = new LegRows(day);
+    this.rows = rows;
     costs = new OrderCost(day);
   }
 

@@ -60,10 +60,8 @@ final class SetEngine {
     day = whole.part(visits);
     this.meter = meter;
     value = new DayValue(day, true);
-    int[] node = Arrays.copyOf(visits, visits.length + 2);
-    node[visits.length] = whole.start();
-    node[visits.length + 1] = whole.end();
-    states = new SubsetBound(day, value, new LeastLegs(day, legs, node), 0, meter);
+    LeastLegs least = LeastLegs.ofPart(whole, visits, day, legs);
+    states = new SubsetBound(day, value, least, 0, meter);
   }
 
   /** {@return the best day, or one of value {@link DayValue#BOOKED} or more where there is none} */
